@@ -13,11 +13,13 @@ public record ReferenceTable(
         Bounds bounds,
         KidneysOut kidneysOut,
         Hot hot,
-        List<Row> rows) {
+        List<Row> rows,
+        List<Ground> grounds) {
 
-    /** Keeps its own copy of the rows. */
+    /** Keeps its own copies. */
     public ReferenceTable {
         rows = List.copyOf(rows);
+        grounds = List.copyOf(grounds);
     }
 
     /** What one cut is expected to be, at one moment; {@code partOf} names the larger pieces it may have come out of, the nearest first. */
@@ -136,6 +138,6 @@ public record ReferenceTable(
                 .filter(row -> !lacks(row.cut(), conditions))
                 .map(row -> row.with(row.expected() / share, row.sd() * widen))
                 .toList();
-        return new ReferenceTable(id, title, standing, text, bounds, kidneysOut, hot, adjusted);
+        return new ReferenceTable(id, title, standing, text, bounds, kidneysOut, hot, adjusted, grounds);
     }
 }
