@@ -13,6 +13,7 @@ public record ReferenceTable(
         Bounds bounds,
         KidneysOut kidneysOut,
         Hot hot,
+        GapLimits gap,
         List<Row> rows,
         List<Ground> grounds) {
 
@@ -104,6 +105,9 @@ public record ReferenceTable(
     /** What a hot weight is multiplied by to stand for the cold one, and how sure that factor is. */
     public record Hot(double multiplyBy, double standardUncertainty) {}
 
+    /** How much of a whole may be lost between the scale and its pieces, in percent: up to where it balances, and up to where it is asked about. */
+    public record GapLimits(double balancedToPercent, double queryToPercent) {}
+
     /** The row that judges this cut, if the table has one. */
     public Optional<Row> row(String cut) {
         return rows.stream().filter(row -> row.cut().equals(cut)).findFirst();
@@ -138,6 +142,6 @@ public record ReferenceTable(
                 .filter(row -> !lacks(row.cut(), conditions))
                 .map(row -> row.with(row.expected() / share, row.sd() * widen))
                 .toList();
-        return new ReferenceTable(id, title, standing, text, bounds, kidneysOut, hot, adjusted, grounds);
+        return new ReferenceTable(id, title, standing, text, bounds, kidneysOut, hot, gap, adjusted, grounds);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import ribmark.basics.Words;
 import ribmark.scoring.CutYield;
+import ribmark.scoring.ReferenceTable.GapLimits;
 
 /** Whether the parts make up the whole they came out of, and how sure the scales are of it. */
 public record Balance(
@@ -13,13 +14,8 @@ public record Balance(
         double wholeVarianceG2,
         long partsG,
         double partsVarianceG2,
-        List<String> missing) {
-
-    /** Up to this much of the whole may be lost to drip and saw, in percent (judgement; the only lamb figure found is 0.75 to 1.25). */
-    public static final double BALANCED_PERCENT = 1;
-
-    /** Up to this much is asked about, in percent; beyond it nothing is scored (judgement). */
-    public static final double QUERY_PERCENT = 2;
+        List<String> missing,
+        GapLimits limits) {
 
     /** What a balance is called. */
     public enum Verdict {
@@ -65,10 +61,10 @@ public record Balance(
             return Verdict.INCOMPLETE;
         }
         double percent = Math.rint(gapPercent() * 1e9) / 1e9;
-        if (moreCameOff() || percent > QUERY_PERCENT) {
+        if (moreCameOff() || percent > limits.queryToPercent()) {
             return Verdict.NOT_SCORED;
         }
-        return percent > BALANCED_PERCENT ? Verdict.QUERY : Verdict.BALANCED;
+        return percent > limits.balancedToPercent() ? Verdict.QUERY : Verdict.BALANCED;
     }
 
     /** The verdict in one line, with the gap, its doubt and what would balance; cuts are named by their ids. */
@@ -84,10 +80,11 @@ public record Balance(
                     + (moreCameOff() ? ": more came off than went on." : ", which the scales can explain.");
         }
         return word + "The pieces are " + amount + " short of the " + of + "; up to "
-                + kg(wholeG.doubleValue() * BALANCED_PERCENT / 100) + "\u00a0kg (1\u00a0%) balances.";
+                + kg(wholeG.doubleValue() * limits.balancedToPercent() / 100) + "\u00a0kg ("
+                + Numbers.plain(limits.balancedToPercent()) + "\u00a0%) balances.";
     }
 
     private static String kg(double grams) {
-        return String.format(Locale.ROOT, "%.3f", grams / 1000);
+        return Numbers.kilograms(grams);
     }
 }

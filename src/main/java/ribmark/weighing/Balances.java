@@ -37,7 +37,14 @@ final class Balances {
     private static Balance balance(
             WeighUp weighUp, Optional<String> of, String name, BigDecimal grams, double variance) {
         Mass parts = sum(partsOf(weighUp, of));
-        return new Balance(name, grams, variance, (long) parts.grams(), parts.varianceG2(), missing(weighUp, of));
+        return new Balance(
+                name,
+                grams,
+                variance,
+                (long) parts.grams(),
+                parts.varianceG2(),
+                missing(weighUp, of),
+                weighUp.tables().get(0).gap());
     }
 
     private static List<Reading> partsOf(WeighUp weighUp, Optional<String> of) {

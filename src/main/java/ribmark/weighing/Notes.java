@@ -2,7 +2,6 @@ package ribmark.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import ribmark.basics.Words;
 import ribmark.scoring.ReferenceTable;
@@ -27,16 +26,15 @@ final class Notes {
         if (balance.verdict() != Balance.Verdict.NOT_SCORED) {
             return Optional.empty();
         }
-        String what = String.format(
-                Locale.ROOT,
-                "%.3f ± %.3f\u00a0kg",
-                Math.abs(balance.gapG().doubleValue()) / 1000,
-                balance.gapExpandedUncertaintyG() / 1000);
+        String what = Numbers.kilograms(Math.abs(balance.gapG().doubleValue())) + " ± "
+                + Numbers.kilograms(balance.gapExpandedUncertaintyG()) + "\u00a0kg";
         return Optional.of(
                 balance.moreCameOff()
                         ? "Not scored: more came off than went on, by " + what + ". Weigh again before judging anybody."
                         : "Not scored: the pieces are " + what
-                                + " short of the carcase, more than 2\u00a0% of it. Find what is missing first.");
+                                + " short of the carcase, more than "
+                                + Numbers.plain(balance.limits().queryToPercent())
+                                + "\u00a0% of it. Find what is missing first.");
     }
 
     private static Optional<String> hot(WeighUp weighUp) {
