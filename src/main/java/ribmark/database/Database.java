@@ -48,7 +48,7 @@ public final class Database implements AutoCloseable {
 
     private static HikariDataSource pool(DatabaseUrl url, Keys keys) {
         HikariConfig config = new HikariConfig();
-        config.setJdbcUrl(url.text());
+        config.setJdbcUrl(url.forRequests());
         config.setUsername(Rights.REQUESTS);
         config.setPassword(keys.requests());
         config.setMaximumPoolSize(CONNECTIONS);

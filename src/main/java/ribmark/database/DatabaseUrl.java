@@ -49,6 +49,11 @@ public record DatabaseUrl(String text) {
 
     /** Gone when the program ends. */
     public static DatabaseUrl throwAway() {
-        return new DatabaseUrl("jdbc:h2:mem:" + UUID.randomUUID() + SAFE + ";DB_CLOSE_DELAY=-1");
+        return new DatabaseUrl("jdbc:h2:mem:" + UUID.randomUUID() + SAFE);
+    }
+
+    /** The same for the user who serves requests, who has not the right to change settings; the owner's connection has set them. */
+    String forRequests() {
+        return text.replaceAll("(?i);WRITE_DELAY=0", "");
     }
 }

@@ -1,6 +1,7 @@
 package ribmark.people;
 
 import io.javalin.http.Context;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import ribmark.basics.Ids;
 import ribmark.basics.NotFound;
 import ribmark.basics.Refused;
 import ribmark.web.Allow;
+import ribmark.web.Choice;
 import ribmark.web.Form;
 import ribmark.web.Role;
 import ribmark.web.Routes;
@@ -137,8 +139,11 @@ public final class PeoplePages {
     }
 
     private void renderNew(Context ctx, Form form) {
-        ctx.render(
-                "people/new-person.html",
-                Map.of("form", form, "groups", groups.all(), "roles", List.of(Role.values())));
+        List<Choice> choices =
+                Arrays.stream(Role.values()).map(role -> Choice.of(role.word())).toList();
+        String known = groups.all().stream().map(Group::name).collect(Collectors.joining(", "));
+        String hint =
+                "For apprentices and their tutor. " + (known.isEmpty() ? "None yet." : "There is: " + known + ".");
+        ctx.render("people/new-person.html", Map.of("form", form, "choices", choices, "hint", hint));
     }
 }

@@ -3,6 +3,7 @@ package ribmark.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.slf4j.Logger;
@@ -68,7 +69,7 @@ final class Errors {
         ctx.attribute("said", true);
         ctx.status(status);
         try {
-            ctx.render("message.html", Map.of("title", heading, "sentence", sentence));
+            ctx.render("message.html", new HashMap<>(Map.of("title", heading, "sentence", sentence)));
         } catch (RuntimeException noPage) {
             LOG.error("message page", noPage);
             ctx.contentType("text/plain; charset=utf-8").result(heading + ". " + sentence);

@@ -20,7 +20,7 @@ final class Templates implements FileRenderer {
         this.frame = frame;
         ClassLoaderTemplateResolver resolver = new ClassLoaderTemplateResolver();
         resolver.setPrefix("templates/");
-        resolver.setSuffix("");
+        resolver.setSuffix(".html");
         resolver.setCharacterEncoding("UTF-8");
         resolver.setTemplateMode(TemplateMode.HTML);
         engine.setTemplateResolver(resolver);
@@ -30,6 +30,6 @@ final class Templates implements FileRenderer {
     public String render(String path, Map<String, ? extends Object> model, Context ctx) {
         Map<String, Object> all = new HashMap<>(model);
         all.put("frame", frame.apply(ctx));
-        return engine.process(path, new org.thymeleaf.context.Context(Locale.UK, all));
+        return engine.process(path.replaceFirst("\\.html$", ""), new org.thymeleaf.context.Context(Locale.UK, all));
     }
 }
