@@ -1,0 +1,42 @@
+package ribmark.scoring;
+
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/** One trim measure as read, and how likely it is that the piece keeps its limits. */
+public record TrimConformity(TrimMeasure measure, double value, double division) {
+
+    /** Called within from this probability, outside from one minus it; between them it is too close to call (ours). */
+    public static final double CALLED_FROM = 0.95;
+
+    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+
+    /** How far the reading may be off: a rule read to its division, or more where the measure says so; a count is exact. */
+    public double standardUncertainty() {
+        return measure.isCount() ? 0 : Math.max(division / Math.sqrt(12), measure.standardUncertainty());
+    }
+
+    /** Probability of conformity between two limits (JCGM 106:2012, section 7). */
+    public double probability() {
+        double lowest = measure.lowest().orElse(Double.NEGATIVE_INFINITY);
+        double highest = measure.highest().orElse(Double.POSITIVE_INFINITY);
+        double u = standardUncertainty();
+        if (u == 0) {
+            return lowest <= value && value <= highest ? 1 : 0;
+        }
+        return STANDARD.probability((lowest - value) / u, (highest - value) / u);
+    }
+
+    /** The word for it. */
+    public Verdict verdict() {
+        double probability = probability();
+        if (probability >= CALLED_FROM) {
+            return Verdict.WITHIN;
+        }
+        return probability <= 1 - CALLED_FROM ? Verdict.OUTSIDE : Verdict.TOO_CLOSE_TO_CALL;
+    }
+
+    /** A hundred times the probability. */
+    public double score() {
+        return 100 * probability();
+    }
+}

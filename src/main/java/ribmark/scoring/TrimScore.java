@@ -1,0 +1,23 @@
+package ribmark.scoring;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Every trim measure taken, and their mean; it informs and decides nothing. */
+public record TrimScore(List<TrimConformity> measured) {
+
+    /** Keeps its own copy. */
+    public TrimScore {
+        measured = List.copyOf(measured);
+    }
+
+    /** A hundred times the mean probability, weighted as the trim file says; nothing when nothing was measured. */
+    public OptionalDouble score() {
+        double weights =
+                measured.stream().mapToDouble(m -> m.measure().weight()).sum();
+        double sum = measured.stream()
+                .mapToDouble(m -> m.measure().weight() * m.score())
+                .sum();
+        return weights > 0 ? OptionalDouble.of(sum / weights) : OptionalDouble.empty();
+    }
+}
