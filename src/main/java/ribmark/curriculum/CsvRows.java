@@ -29,7 +29,11 @@ final class CsvRows {
                 }
             }
         } catch (IOException | UncheckedIOException e) {
-            found.add("C022", text.line(1), "A quote in this table is opened and never closed.", "Look for a lone quote.");
+            found.add(
+                    "C022",
+                    text.line(1),
+                    "A quote in this table is opened and never closed.",
+                    "Look for a lone quote.");
         }
         return Node.list(text.line(1), rows);
     }

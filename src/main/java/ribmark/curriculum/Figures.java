@@ -30,6 +30,7 @@ final class Figures {
         Figures figures = new Figures(shelf, found);
         shelf.tables().forEach(figures::addsUp);
         shelf.tables().forEach(table -> figures.inOrder(table.get("bounds"), "lowest-kg", "highest-kg"));
+        shelf.tables().forEach(table -> figures.inOrder(table.get("gap"), "balanced-to-percent", "query-to-percent"));
         shelf.tables().forEach(figures::pairsHaveSpread);
         shelf.trim().all("measures[]").forEach(figures::limits);
         figures.publishedMeansRead();
@@ -42,10 +43,12 @@ final class Figures {
             found.add(
                     "C040",
                     table.get("rows"),
-                    String.format(Locale.ROOT, "The expected yields add up to %.2f %% of the carcase, not to 100 %%.", sum),
+                    String.format(
+                            Locale.ROOT, "The expected yields add up to %.2f %% of the carcase, not to 100 %%.", sum),
                     "They are " + expected.stream().map(Node::text).collect(Collectors.joining(" + "))
                             + ". Look for a cut that is missing, counted twice or mistyped.",
-                    new Also("The last row is", expected.get(expected.size() - 1).place()));
+                    new Also(
+                            "The last row is", expected.get(expected.size() - 1).place()));
         }
     }
 
@@ -65,7 +68,9 @@ final class Figures {
 
     private void limits(Node measure) {
         inOrder(measure, "lowest", "highest");
-        if (measure.get("name").isThere() && !measure.get("lowest").isThere() && !measure.get("highest").isThere()) {
+        if (measure.get("name").isThere()
+                && !measure.get("lowest").isThere()
+                && !measure.get("highest").isThere()) {
             found.add(
                     "C041",
                     measure.key("highest"),
@@ -77,12 +82,18 @@ final class Figures {
     private void pairsHaveSpread(Node table) {
         for (Node row : table.all("rows[]")) {
             boolean pair = row.get("pair").yes();
-            if (pair != row.get("pair-spread").isThere() && row.get("pair").isThere()) {
+            boolean spread = row.get("pair-spread").number() > 0;
+            if (row.get("pair").isThere() && row.get("pair-spread").isThere() && pair != spread) {
                 found.add(
                         "C042",
-                        pair ? row.key("pair") : row.key("pair-spread"),
-                        pair ? "A pair needs a pair-spread." : "A cut that comes once has no pair-spread.",
-                        pair ? "Write how far left and right lie apart, for example 0.02." : "Take it out.");
+                        row.get("pair-spread"),
+                        pair
+                                ? "A left and right pair needs a spread between the two."
+                                : "A cut that comes once has no pair-spread.",
+                        pair ? "Write how far left and right lie apart, for example 0.02." : "Write 0.",
+                        new Also(
+                                "Whether it is a pair stands in",
+                                row.get("pair").place()));
             }
         }
     }
@@ -98,7 +109,8 @@ final class Figures {
                 found.add(
                         "C051",
                         claim.get("basis"),
-                        "This is called published, but nobody has read “" + claim.get("source").text() + "”.",
+                        "This is called published, but nobody has read “"
+                                + claim.get("source").text() + "”.",
                         "Write how it is really known, or name the publication it was read in.");
             }
         });

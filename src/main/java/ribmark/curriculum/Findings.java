@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import ribmark.curriculum.ContentProblem.Also;
 import ribmark.curriculum.ContentProblem.Place;
 
@@ -31,10 +33,12 @@ final class Findings {
         return all.isEmpty();
     }
 
-    /** Whether anything was found whose code begins so. */
-    boolean anyOf(String... beginnings) {
+    /** Whether anything was found in these files whose code begins so. */
+    boolean any(List<String> beginnings, List<Node> files) {
+        Set<String> names = files.stream().map(Node::file).collect(Collectors.toSet());
         return all.values().stream()
-                .anyMatch(problem -> Arrays.stream(beginnings).anyMatch(problem.code()::startsWith));
+                .filter(problem -> names.contains(problem.file()))
+                .anyMatch(problem -> beginnings.stream().anyMatch(problem.code()::startsWith));
     }
 
     /** In the order of files and lines. */

@@ -62,7 +62,11 @@ final class Library {
         Node node = StrictYaml.read(text, found).orElseGet(() -> Node.nothingIn(text.name()));
         files.put(text.name(), node);
         if (kind.isEmpty()) {
-            found.add("C007", text.line(1), "No part of a curriculum has a file of this name here.", "Rename it, or take it away.");
+            found.add(
+                    "C007",
+                    text.line(1),
+                    "No part of a curriculum has a file of this name here.",
+                    "Rename it, or take it away.");
         } else if (node.isThere()) {
             schemas.check(kind, node, found);
         }
@@ -101,7 +105,8 @@ final class Library {
     Node need(String path, Node askedBy) {
         Node file = files.get(path);
         if (file == null) {
-            found.add("C008", askedBy, "The file " + path + " is missing.", "Add it, or take out what asks for it here.");
+            found.add(
+                    "C008", askedBy, "The file " + path + " is missing.", "Add it, or take out what asks for it here.");
             files.put(path, Node.nothingIn(path));
         }
         return files.get(path);

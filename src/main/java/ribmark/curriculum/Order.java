@@ -62,7 +62,8 @@ final class Order {
         String from = steps.get(steps.size() - 1);
         String headline = steps.size() == 1
                 ? "This step waits for itself, so it can never begin."
-                : Words.capital(Words.count(steps.size())) + " steps wait for each other, so none of them can ever begin.";
+                : Words.capital(Words.count(steps.size()))
+                        + " steps wait for each other, so none of them can ever begin.";
         found.add("C030", need(from, steps.get(0)), headline, "Take out one of these needs.", links);
     }
 
@@ -85,12 +86,16 @@ final class Order {
                 need,
                 "The step “" + id + "” stands before “" + need.text() + "”, which it needs.",
                 "Move one of the two, or take out this need.",
-                new Also("The later one stands in", steps.get(need.text()).get("id").place()));
+                new Also(
+                        "The later one stands in",
+                        steps.get(need.text()).get("id").place()));
     }
 
     private void optionalNeed(String id, Node need) {
         Node other = steps.get(need.text());
-        if (other != null && other.get("optional").yes() && !steps.get(id).get("optional").yes()) {
+        if (other != null
+                && other.get("optional").yes()
+                && !steps.get(id).get("optional").yes()) {
             found.add(
                     "C038",
                     need,

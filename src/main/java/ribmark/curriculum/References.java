@@ -11,6 +11,9 @@ import ribmark.curriculum.ContentProblem.Also;
 /** Checks that every id is given once and that everything that points with an id finds it. */
 final class References {
 
+    /** Without these the steps cannot be worked through. */
+    private static final List<String> WORK = List.of("step", "cut");
+
     private final Shelf shelf;
     private final Findings found;
     private final Map<String, Map<String, Node>> known = new LinkedHashMap<>();
@@ -44,7 +47,8 @@ final class References {
         shelf.steps().forEach(step -> unique(new LinkedHashMap<>(), "fault", "id", step.all("faults[]")));
         shelf.tables().forEach(table -> {
             unique(new LinkedHashMap<>(), "row", "cut", table.all("rows[]"));
-            table.all("rows[]").forEach(row -> of("row").putIfAbsent(row.get("cut").text(), row.get("cut")));
+            table.all("rows[]")
+                    .forEach(row -> of("row").putIfAbsent(row.get("cut").text(), row.get("cut")));
         });
     }
 
@@ -54,7 +58,8 @@ final class References {
 
     private void learn(String kind, String name, Node file, String path) {
         List<Node> entries = file.all(path);
-        if (entries.isEmpty() || entries.stream().anyMatch(entry -> entry.get(name).text().isEmpty())) {
+        if (entries.isEmpty()
+                || entries.stream().anyMatch(entry -> entry.get(name).text().isEmpty())) {
             incomplete.add(kind);
         }
         unique(of(kind), kind, name, entries);
@@ -77,7 +82,8 @@ final class References {
 
     private void resolve() {
         shelf.all().forEach(file -> {
-            file.anywhere("rests-on").forEach(list -> list.all(ofItems("source")).forEach(at -> point("source", at)));
+            file.anywhere("rests-on")
+                    .forEach(list -> list.all(ofItems("source")).forEach(at -> point("source", at)));
             list(file, "source", "cuts[].same-as[].source");
         });
         shelf.stages().forEach(stage -> {
@@ -110,29 +116,37 @@ final class References {
         if (at.text().isEmpty() || incomplete.contains(kind) || of(kind).containsKey(at.text())) {
             return;
         }
+        String code = WORK.contains(kind) ? "C021" : "C025";
         Optional<String> near = Suggest.nearest(at.text(), of(kind).keySet());
         String headline = "There is no " + kind + " “" + at.text() + "”.";
         if (near.isPresent()) {
             Node meant = of(kind).get(near.get());
-            found.add("C021", at, headline, "Did you mean “" + near.get() + "”?", new Also("Its nearest stands in", meant.place()));
+            found.add(
+                    code,
+                    at,
+                    headline,
+                    "Did you mean “" + near.get() + "”?",
+                    new Also("Its nearest stands in", meant.place()));
         } else {
-            found.add("C021", at, headline, "Add it, or name one that is there.");
+            found.add(code, at, headline, "Add it, or name one that is there.");
         }
     }
 
     /** A row nobody weighs would wait for a weight for ever. */
     private void rowsMeetCuts() {
-        List<String> weighed = shelf.cuts().all("cuts[].rows[]").stream().map(Node::text).toList();
+        List<String> weighed =
+                shelf.cuts().all("cuts[].rows[]").stream().map(Node::text).toList();
         for (Node table : shelf.tables()) {
             for (Node cut : table.all("rows[].cut")) {
                 if (!weighed.contains(cut.text()) && !incomplete.contains("cut")) {
                     found.add(
-                            "C021",
+                            "C025",
                             cut,
                             "No cut says that it is weighed by the row “" + cut.text() + "”.",
                             Suggest.nearest(cut.text(), weighed)
                                     .map(near -> "Did you mean “" + near + "”?")
-                                    .orElse("Name this row under the rows of its cut in " + shelf.cuts().file() + "."));
+                                    .orElse("Name this row under the rows of its cut in "
+                                            + shelf.cuts().file() + "."));
                 }
             }
         }

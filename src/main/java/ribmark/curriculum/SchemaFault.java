@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ribmark.basics.Suggest;
+import ribmark.basics.Words;
 import ribmark.curriculum.ContentProblem.Place;
 
 /** Says in plain words how one value differs from what its schema asks for. */
@@ -50,7 +52,11 @@ final class SchemaFault {
 
     private void missing(String name) {
         String headline = capital(ownerTitle()) + " has no " + quoted(name) + ".";
-        found.add("C011", value, headline, "Add it. " + about(owner().path("properties").path(name)));
+        found.add(
+                "C011",
+                value,
+                headline,
+                "Add it. " + about(owner().path("properties").path(name)));
     }
 
     private void missingCompanion() {
@@ -96,7 +102,8 @@ final class SchemaFault {
     }
 
     private void wrongShape() {
-        String shown = value.text().length() > 40 ? value.text().substring(0, 38).strip() + "…" : value.text();
+        String shown =
+                value.text().length() > 40 ? value.text().substring(0, 38).strip() + "…" : value.text();
         String headline = shown.isBlank()
                 ? capital(name()) + " holds no words."
                 : quoted(shown) + " does not fit " + name() + ".";
@@ -128,7 +135,7 @@ final class SchemaFault {
 
     private String ownerTitle() {
         String title = owner().path("title").asText("entry");
-        return "this " + title.toLowerCase(java.util.Locale.ROOT);
+        return "this " + title.toLowerCase(Locale.ROOT);
     }
 
     /** What the author meant to write here: the nearest description, the one beside a reference first. */
@@ -147,7 +154,8 @@ final class SchemaFault {
     private static String about(JsonNode meaning) {
         String text = meaning.path("description").asText("");
         JsonNode example = meaning.path("examples").path(0);
-        boolean showable = example.isValueNode() || example.isArray() && example.path(0).isValueNode();
+        boolean showable =
+                example.isValueNode() || example.isArray() && example.path(0).isValueNode();
         return showable ? text + " Example: " + example.toString().replace(",", ", ") : text;
     }
 
@@ -163,7 +171,11 @@ final class SchemaFault {
     private String kindsWanted() {
         JsonNode type = lastMet().path("type");
         List<String> kinds = new ArrayList<>();
-        (type.isArray() ? type : lastMet().withArray("/none").add(type)).forEach(t -> kinds.add(word(t.asText())));
+        if (type.isArray()) {
+            type.forEach(each -> kinds.add(word(each.asText())));
+        } else {
+            kinds.add(word(type.asText()));
+        }
         return String.join(" or ", kinds);
     }
 
@@ -195,6 +207,6 @@ final class SchemaFault {
     }
 
     private static String capital(String words) {
-        return ribmark.basics.Words.capital(words);
+        return Words.capital(words);
     }
 }

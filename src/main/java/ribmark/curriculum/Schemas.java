@@ -40,7 +40,8 @@ final class Schemas {
 
     /** What each branch of a choice lacks is noise: the choice itself is reported. */
     private static boolean insideChoice(Error error) {
-        return error.getEvaluationPath().contains("oneOf") && !error.getKeyword().equals("oneOf");
+        return error.getEvaluationPath().contains("oneOf")
+                && !error.getKeyword().equals("oneOf");
     }
 
     /** The values from the whole file down to the one that does not fit. */

@@ -50,12 +50,22 @@ record Shelf(
     List<Node> all() {
         Stream<Node> single = Stream.of(
                 breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, sources, marks, scales);
-        return Stream.of(single, stages.stream(), tables.stream()).flatMap(s -> s).toList();
+        return Stream.of(single, stages.stream(), tables.stream())
+                .flatMap(s -> s)
+                .toList();
+    }
+
+    /** The files that say what is done to the skeleton. */
+    List<Node> work() {
+        return Stream.concat(Stream.of(breakdown, bones, joints, cuts), stages.stream())
+                .toList();
     }
 
     /** The steps of all stages in the order worked. */
     List<Node> steps() {
-        return stages.stream().flatMap(stage -> stage.get("steps").items().stream()).toList();
+        return stages.stream()
+                .flatMap(stage -> stage.get("steps").items().stream())
+                .toList();
     }
 
     String id() {

@@ -4,4 +4,9 @@ import java.util.Optional;
 
 /** A publication, practice or decision that figures were taken from, and how it was seen. */
 public record Source(
-        String key, String title, Optional<String> publisher, Optional<String> year, String seen, Optional<String> note) {}
+        String key,
+        String title,
+        Optional<String> publisher,
+        Optional<String> year,
+        String seen,
+        Optional<String> note) {}

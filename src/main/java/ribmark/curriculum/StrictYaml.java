@@ -74,7 +74,8 @@ final class StrictYaml {
         for (int line = 1; line <= text.lines(); line++) {
             String shown = text.line(line).shown().strip();
             if (shown.startsWith("%")) {
-                throw stop("C005", text.line(line), "A line that begins with % is not meant here.", "Take the line out.");
+                throw stop(
+                        "C005", text.line(line), "A line that begins with % is not meant here.", "Take the line out.");
             }
             if (!shown.isEmpty() && !shown.startsWith("#")) {
                 return;

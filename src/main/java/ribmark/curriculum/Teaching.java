@@ -28,7 +28,8 @@ final class Teaching {
     }
 
     private void everyStepHas(String what, Node file, String path) {
-        Set<String> served = new HashSet<>(file.all(path).stream().map(Node::text).toList());
+        Set<String> served =
+                new HashSet<>(file.all(path).stream().map(Node::text).toList());
         if (served.isEmpty()) {
             return;
         }

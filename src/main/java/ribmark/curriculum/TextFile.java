@@ -31,14 +31,22 @@ final class TextFile {
     static Optional<TextFile> of(String name, byte[] bytes, Findings found) {
         TextFile nothing = new TextFile(name, "");
         if (bytes.length > LARGEST_BYTES) {
-            found.add("C001", nothing.line(1), "This file is larger than 1 MiB.", "Split it, or take out what is not content.");
+            found.add(
+                    "C001",
+                    nothing.line(1),
+                    "This file is larger than 1 MiB.",
+                    "Split it, or take out what is not content.");
             return Optional.empty();
         }
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return Optional.of(new TextFile(name, text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text));
         } catch (CharacterCodingException e) {
-            found.add("C001", placeOfFault(name, bytes), "This file is not written in UTF-8.", "Save it anew as UTF-8.");
+            found.add(
+                    "C001", placeOfFault(name, bytes), "This file is not written in UTF-8.", "Save it anew as UTF-8.");
             return Optional.empty();
         }
     }
@@ -46,7 +54,8 @@ final class TextFile {
     private static Place placeOfFault(String name, byte[] bytes) {
         String forgiving = new String(bytes, StandardCharsets.UTF_8);
         int at = forgiving.indexOf('\uFFFD');
-        int line = (int) forgiving.substring(0, at).chars().filter(c -> c == '\n').count() + 1;
+        int line =
+                (int) forgiving.substring(0, at).chars().filter(c -> c == '\n').count() + 1;
         int column = at - forgiving.lastIndexOf('\n', at);
         return new TextFile(name, forgiving).place(line, column, 1);
     }
@@ -82,7 +91,10 @@ final class TextFile {
         int line = from.getLine() + 1;
         int rest = shown(line).stripTrailing().length() - from.getColumn();
         boolean open = to.getLine() > from.getLine() || to.getIndex() <= from.getIndex() + 1;
-        return place(line, from.getColumn() + 1, open ? wordLength(line, from.getColumn(), rest) : to.getColumn() - from.getColumn());
+        return place(
+                line,
+                from.getColumn() + 1,
+                open ? wordLength(line, from.getColumn(), rest) : to.getColumn() - from.getColumn());
     }
 
     Place place(Mark mark) {

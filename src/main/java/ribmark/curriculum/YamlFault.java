@@ -74,8 +74,10 @@ record YamlFault(String when, String code, boolean atTheOpening, String headline
 
     static void say(MarkedYamlEngineException e, TextFile text, Findings found) {
         String said = e.getContext() + " " + e.getProblem();
-        YamlFault fault =
-                KNOWN.stream().filter(known -> said.contains(known.when)).findFirst().orElseThrow();
+        YamlFault fault = KNOWN.stream()
+                .filter(known -> said.contains(known.when))
+                .findFirst()
+                .orElseThrow();
         Mark noticed = e.getProblemMark().or(e::getContextMark).orElseThrow();
         Mark opened = e.getContextMark().orElse(noticed);
         Place at = text.place(fault.atTheOpening ? opened : noticed);
