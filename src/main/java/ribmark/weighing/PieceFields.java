@@ -34,12 +34,12 @@ final class PieceFields {
             file.refuse("pieces", "No piece was weighed", HELP);
         }
         for (Fields piece : pieces) {
-            read(piece).ifPresent(readings::add);
+            one(piece).ifPresent(readings::add);
         }
         return readings;
     }
 
-    private Optional<Reading> read(Fields piece) {
+    private Optional<Reading> one(Fields piece) {
         piece.only("cut", "side", "weightKg", "tareG", "scale");
         Optional<String> cut = piece.text("cut", "Name a cut: " + String.join(", ", tables.cuts()) + ".");
         boolean known = cut.isPresent() && isKnown(piece, cut.get());
