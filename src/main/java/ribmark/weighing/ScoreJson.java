@@ -12,7 +12,7 @@ import ribmark.scoring.TrimConformity;
 /** A reckoned weigh-up, or what was wrong with its file, as other programs read it; numbers are not rounded. */
 public final class ScoreJson {
 
-    private static final JsonNodeFactory JSON = JsonNodeFactory.withExactBigDecimals(true);
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     private ScoreJson() {}
 
