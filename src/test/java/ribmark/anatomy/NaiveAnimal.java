@@ -3,8 +3,10 @@ package ribmark.anatomy;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * A second, slow working of the same question, told from the result: which parts a joint holds together is read off the
@@ -44,9 +46,10 @@ final class NaiveAnimal {
     /** The name of each share that holds, and the two parts it holds. */
     List<String[]> holds() {
         List<String[]> holds = new ArrayList<>();
+        Map<String, List<String>> partsOf = parts.stream().collect(Collectors.groupingBy(NaiveAnimal::id));
         for (Joint joint : skeleton.joints()) {
-            for (String p : partsOf(joint.boneA())) {
-                for (String q : partsOf(joint.boneB())) {
+            for (String p : partsOf.get(joint.boneA())) {
+                for (String q : partsOf.get(joint.boneB())) {
                     String share = share(joint, p, q);
                     if (meet(joint, p, q) && severed.stream().noneMatch(cut -> isCutFrom(share, cut))) {
                         holds.add(new String[] {share, p, q});
@@ -73,10 +76,6 @@ final class NaiveAnimal {
 
     private static Set<String> pieceWith(List<Set<String>> pieces, String part) {
         return pieces.stream().filter(piece -> piece.contains(part)).findFirst().orElseThrow();
-    }
-
-    private List<String> partsOf(String bone) {
-        return parts.stream().filter(part -> id(part).equals(bone)).toList();
     }
 
     private boolean meet(Joint joint, String p, String q) {

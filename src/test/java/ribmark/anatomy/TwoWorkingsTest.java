@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
@@ -136,12 +137,16 @@ class TwoWorkingsTest {
 
         private void sever() {
             List<String> shares = naive.holds().stream().map(held -> held[0]).toList();
-            Set<String> cut = draw(shares, 6);
-            for (String share : cut) {
-                String named = random.nextBoolean() ? share : share.replaceAll("\\..*", "");
-                if (naive.holds().stream().anyMatch(held -> held[0].equals(share))) {
+            Set<String> cutWhole = new HashSet<>();
+            for (String share : draw(shares, 6)) {
+                String joint = share.replaceAll("\\..*", "");
+                String named = random.nextBoolean() ? share : joint;
+                if (!cutWhole.contains(joint)) {
                     take(new Operation.Sever(List.of(named)));
                     naive.sever(named);
+                }
+                if (named.equals(joint)) {
+                    cutWhole.add(joint);
                 }
             }
         }
