@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import ribmark.carcase.CarcaseStore;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
@@ -74,8 +75,8 @@ public final class App implements AutoCloseable {
     }
 
     /** The tables that say again what the log says, and are compared with it. */
-    private static List<Mirror> mirrors() {
-        return CarcaseStore.MIRRORS;
+    static List<Mirror> mirrors() {
+        return Stream.of(CarcaseStore.MIRRORS).flatMap(List::stream).toList();
     }
 
     private Verifier verifier() {
