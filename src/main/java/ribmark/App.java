@@ -5,8 +5,18 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.ClosingPages;
+import ribmark.blocksheet.MarkPages;
+import ribmark.blocksheet.OpeningPages;
+import ribmark.blocksheet.SheetPages;
+import ribmark.blocksheet.StepPages;
+import ribmark.blocksheet.TodayPages;
 import ribmark.carcase.CarcaseStore;
+import ribmark.curriculum.ContentFiles;
+import ribmark.curriculum.Curriculum;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -42,6 +52,8 @@ public final class App implements AutoCloseable {
     private final Passwords passwords;
     private final GroupStore groups;
     private final CarcaseStore carcases;
+    private final Supplier<Curriculum> curriculum;
+    private final BlockSheetStore sheets;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
@@ -58,6 +70,8 @@ public final class App implements AutoCloseable {
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
+        this.curriculum = curriculum(settings);
+        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
@@ -73,16 +87,37 @@ public final class App implements AutoCloseable {
         new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
         new PeoplePages(people, groups, links).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
+        addBlockSheets();
+    }
+
+    private void addBlockSheets() {
+        new TodayPages(sheets, carcases, curriculum, clock, settings.zone()).addTo(routes);
+        new OpeningPages(sheets, carcases, people, curriculum).addTo(routes);
+        new SheetPages(sheets, curriculum, settings.zone()).addTo(routes);
+        StepPages steps = new StepPages(sheets, curriculum);
+        steps.addTo(routes);
+        new MarkPages(steps, sheets, clock).addTo(routes);
+        new ClosingPages(sheets, curriculum, passwords, clock, settings.zone()).addTo(routes);
     }
 
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return Stream.of(CarcaseStore.MIRRORS).flatMap(List::stream).toList();
+        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS)
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** Checks the evidence log against itself and the head kept beside it. */
     public Verification verify() {
         return verifier().verify(headFile().flatMap(HeadFile::read));
+    }
+
+    private static Supplier<Curriculum> curriculum(Settings settings) {
+        ContentFiles files = settings.content()
+                .map(own -> ContentFiles.ours().under(ContentFiles.in(own)))
+                .orElseGet(ContentFiles::ours);
+        Curriculum read = Curriculum.read(files).curriculum().orElseThrow();
+        return () -> read;
     }
 
     private Verifier verifier() {
@@ -139,6 +174,16 @@ public final class App implements AutoCloseable {
     /** The carcases of this program. */
     public CarcaseStore carcases() {
         return carcases;
+    }
+
+    /** The block sheets of this program. */
+    public BlockSheetStore sheets() {
+        return sheets;
+    }
+
+    /** What is taught and judged. */
+    public Curriculum curriculum() {
+        return curriculum.get();
     }
 
     /** The database of this program. */

@@ -123,7 +123,7 @@ final class BlockSheetRows {
                 row.id(),
                 row.place().stepId(),
                 row.place().side(),
-                MarkCodes.of(row.mark()).orElseThrow(),
+                ribmark.competence.Mark.of(row.mark()).orElseThrow(),
                 Optional.ofNullable(row.fault()),
                 words.getOrDefault("words", ""),
                 row.observedAt(),
@@ -165,7 +165,8 @@ final class BlockSheetRows {
     }
 
     private static Place place(ResultSet row) throws SQLException {
-        return new Place(row.getString("step_id"), Side.of(row.getString("side")).orElseThrow());
+        return new Place(
+                row.getString("step_id"), Side.of(row.getString("side")).orElseThrow());
     }
 
     private static Kept kept(ResultSet row) throws SQLException {

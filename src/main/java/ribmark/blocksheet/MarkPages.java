@@ -45,7 +45,7 @@ public final class MarkPages {
         Form form = Form.typed(ctx);
         Walk walk = writable(ctx);
         Place place = place(ctx, walk, form);
-        Optional<Mark> pressed = MarkCodes.of(form.value("mark"));
+        Optional<Mark> pressed = Mark.of(form.value("mark"));
         if (pressed.isEmpty()) {
             form.add("mark", "Mark: none of the four was pressed. Press one.");
             pages.renderStep(ctx.status(422), walk, place, form);
@@ -76,8 +76,7 @@ public final class MarkPages {
 
     private void keep(Context ctx, Walk walk, Place place, Mark mark, String reason) {
         Optional<String> fault = Optional.of(reason).filter(r -> !r.equals(IN_WORDS));
-        Optional<ribmark.blocksheet.Mark> held =
-                walk.sheet().mark(place).filter(before -> before.mark() == mark);
+        Optional<ribmark.blocksheet.Mark> held = walk.sheet().mark(place).filter(before -> before.mark() == mark);
         if (held.isEmpty() || !held.get().faultId().equals(fault)) {
             sheets.mark(
                     walk.sheet().id(),
@@ -155,7 +154,9 @@ public final class MarkPages {
     }
 
     private static java.util.List<String> words(BlockSheet sheet, Step step) {
-        return sheet.sidesOf(step.id()).stream().map(side -> "the " + side.word() + " side").toList();
+        return sheet.sidesOf(step.id()).stream()
+                .map(side -> "the " + side.word() + " side")
+                .toList();
     }
 
     private static boolean isStopped(Walk walk, Place place) {
