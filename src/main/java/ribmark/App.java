@@ -16,6 +16,7 @@ import ribmark.evidence.HeadFile;
 import ribmark.evidence.LogPages;
 import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
+import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
 import ribmark.people.Access;
 import ribmark.people.Acting;
@@ -86,6 +87,11 @@ public final class App implements AutoCloseable {
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
         return Stream.of(CarcaseStore.MIRRORS).flatMap(List::stream).toList();
+    }
+
+    /** Checks the evidence log against itself and the head kept beside it. */
+    public Verification verify() {
+        return verifier().verify(headFile().flatMap(HeadFile::read));
     }
 
     private Verifier verifier() {
