@@ -11,6 +11,7 @@ import ribmark.evidence.HeadFile;
 import ribmark.evidence.LogPages;
 import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
+import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
 import ribmark.people.Access;
 import ribmark.people.Acting;
@@ -73,6 +74,11 @@ public final class App implements AutoCloseable {
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
         return List.of();
+    }
+
+    /** Checks the evidence log against itself and the head kept beside it. */
+    public Verification verify() {
+        return verifier().verify(headFile().flatMap(HeadFile::read));
     }
 
     private Verifier verifier() {
