@@ -64,6 +64,11 @@ final class CutBook {
         return cuts.get(cut).get("becomes").text().equals("parted");
     }
 
+    /** Bone, trim and waste gather at the block from many steps. */
+    boolean isLeftOver(String cut) {
+        return List.of("bone", "offcut").contains(cuts.get(cut).get("becomes").text());
+    }
+
     /** The first cut of all that holds exactly these parts. */
     Optional<String> named(List<String> parts) {
         return holdings.entrySet().stream()

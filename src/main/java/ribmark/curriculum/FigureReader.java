@@ -39,8 +39,17 @@ final class FigureReader {
                 new ReferenceTable.GapLimits(
                         gap.get("balanced-to-percent").number(),
                         gap.get("query-to-percent").number()),
+                losses(file.get("losses")),
                 file.all("rows[]").stream().map(FigureReader::row).toList(),
                 grounds(file));
+    }
+
+    private static ReferenceTable.Losses losses(Node node) {
+        return new ReferenceTable.Losses(
+                node.get("of-carcase").get("expected-percent").number(),
+                node.get("of-carcase").get("sd-percent").number(),
+                node.get("of-cut").get("expected-percent").number(),
+                node.get("of-cut").get("sd-percent").number());
     }
 
     private static ReferenceTable.Row row(Node row) {

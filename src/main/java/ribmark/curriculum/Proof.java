@@ -68,7 +68,8 @@ public record Proof(
         Set<String> left = new HashSet<>(pieces.stream().map(Freed::cut).toList());
         for (String cut : cuts.ids()) {
             boolean lost = cuts.hasBones(cut) && !cuts.isParted(cut) && !left.contains(cut);
-            if (!named.contains(cut) || lost) {
+            boolean gathered = !cuts.hasBones(cut) && cuts.isLeftOver(cut);
+            if (!named.contains(cut) && !gathered || lost) {
                 found.add(
                         "C036",
                         cuts.node(cut).get("id"),
