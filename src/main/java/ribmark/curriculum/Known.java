@@ -9,7 +9,7 @@ import ribmark.scoring.Ground;
 public record Known(String fact, String basis, String key, String title, String place) {
 
     /** The lines for what something rests on, each once. */
-    static List<Known> of(Curriculum curriculum, Stream<RestsOn> grounds) {
+    public static List<Known> of(Curriculum curriculum, Stream<RestsOn> grounds) {
         return grounds.map(ground -> of(curriculum, ground)).distinct().toList();
     }
 
