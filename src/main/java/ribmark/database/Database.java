@@ -40,15 +40,21 @@ public final class Database implements AutoCloseable {
             Connection owner = DriverManager.getConnection(url.text(), "OWNER", keys.owner());
             Tables.bringUpToDate(url, keys);
             Rights.grant(owner, keys);
-            return new Database(pool(url, keys), owner);
+            return new Database(pool(url.forRequests(), keys), owner);
         } catch (SQLException cannotOpen) {
             throw new IllegalStateException("The database cannot be opened: " + cannotOpen.getMessage(), cannotOpen);
         }
     }
 
-    private static HikariDataSource pool(DatabaseUrl url, Keys keys) {
+    /** Opens a database that is there already, to read only; it may be open in a running program at the same time. */
+    public static Database openToRead(DatabaseUrl url, Keys keys) {
+        System.setProperty("h2.bindAddress", "127.0.0.1");
+        return new Database(pool(url.forRequests() + ";IFEXISTS=TRUE", keys), null);
+    }
+
+    private static HikariDataSource pool(String url, Keys keys) {
         HikariConfig config = new HikariConfig();
-        config.setJdbcUrl(url.forRequests());
+        config.setJdbcUrl(url);
         config.setUsername(Rights.REQUESTS);
         config.setPassword(keys.requests());
         config.setMaximumPoolSize(CONNECTIONS);
@@ -112,7 +118,9 @@ public final class Database implements AutoCloseable {
     public void close() {
         pool.close();
         try {
-            owner.close();
+            if (owner != null) {
+                owner.close();
+            }
         } catch (SQLException alreadyGone) {
             throw new IllegalStateException(alreadyGone);
         }

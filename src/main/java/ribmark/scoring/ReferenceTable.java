@@ -14,6 +14,7 @@ public record ReferenceTable(
         KidneysOut kidneysOut,
         Hot hot,
         GapLimits gap,
+        Losses losses,
         List<Row> rows,
         List<Ground> grounds) {
 
@@ -108,6 +109,21 @@ public record ReferenceTable(
     /** How much of a whole may be lost between the scale and its pieces, in percent: up to where it balances, and up to where it is asked about. */
     public record GapLimits(double balancedToPercent, double queryToPercent) {}
 
+    /** What drip and saw are expected to take, in percent of the whole: when the carcase is parted, and when a cut is parted again. */
+    public record Losses(double ofCarcasePercent, double ofCarcaseSd, double ofCutPercent, double ofCutSd) {
+
+        /** What is expected to be lost from a whole of this weight, in grams. */
+        public double expectedG(double wholeG, boolean carcase) {
+            return wholeG * (carcase ? ofCarcasePercent : ofCutPercent) / 100;
+        }
+
+        /** How unsure that is, in square grams. */
+        public double varianceG2(double wholeG, boolean carcase) {
+            double sd = wholeG * (carcase ? ofCarcaseSd : ofCutSd) / 100;
+            return sd * sd;
+        }
+    }
+
     /** The row that judges this cut, if the table has one. */
     public Optional<Row> row(String cut) {
         return rows.stream().filter(row -> row.cut().equals(cut)).findFirst();
@@ -142,6 +158,6 @@ public record ReferenceTable(
                 .filter(row -> !lacks(row.cut(), conditions))
                 .map(row -> row.with(row.expected() / share, row.sd() * widen))
                 .toList();
-        return new ReferenceTable(id, title, standing, text, bounds, kidneysOut, hot, gap, adjusted, grounds);
+        return new ReferenceTable(id, title, standing, text, bounds, kidneysOut, hot, gap, losses, adjusted, grounds);
     }
 }

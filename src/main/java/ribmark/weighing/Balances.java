@@ -11,12 +11,15 @@ import ribmark.scoring.ReferenceTable.Row;
 /** The balance of the carcase, and of every larger piece that was weighed whole and again in parts. */
 final class Balances {
 
+    /** The name of the largest whole. */
+    static final String CARCASE = "carcase";
+
     private Balances() {}
 
     static Balance ofCarcase(WeighUp weighUp) {
         var hot = weighUp.tables().get(0).hot();
         double variance = weighUp.carcase().cold(hot).varianceG2();
-        return balance(weighUp, Optional.empty(), "carcase", weighUp.carcase().coldG(hot), variance);
+        return balance(weighUp, Optional.empty(), CARCASE, weighUp.carcase().coldG(hot), variance);
     }
 
     static List<Balance> inside(WeighUp weighUp) {

@@ -63,6 +63,16 @@ public record WeighUpScore(
         return new WeighUpScore(theirs, balance, innerBalances, cuts(theirs, balance), trim(theirs), notes);
     }
 
+    /** The levels made to agree, where several tables were named. */
+    public Optional<Reconciliation> reconciliation() {
+        if (weighUp.tables().size() < 2) {
+            return Optional.empty();
+        }
+        List<Balance> all = new ArrayList<>(List.of(balance));
+        all.addAll(innerBalances);
+        return Optional.of(Reconciliation.of(weighUp, all));
+    }
+
     /** The readings that are balanced and not scored: no row names them, or they were weighed at another moment. */
     public List<Reading> balancedOnly() {
         return weighUp.readings().stream()

@@ -1,0 +1,109 @@
+package ribmark.testing;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import ribmark.scoring.Basis;
+import ribmark.scoring.Ground;
+import ribmark.scoring.ReferenceTable;
+import ribmark.scoring.ReferenceTable.Bounds;
+import ribmark.scoring.ReferenceTable.GapLimits;
+import ribmark.scoring.ReferenceTable.Hot;
+import ribmark.scoring.ReferenceTable.KidneysOut;
+import ribmark.scoring.ReferenceTable.Losses;
+import ribmark.scoring.ReferenceTable.Row;
+import ribmark.scoring.Scale;
+import ribmark.scoring.TrimMeasure;
+import ribmark.weighing.References;
+
+/** The lamb tables again, typed by hand; another test holds them against the files. */
+public final class Tables {
+
+    public static final Scale BLOCK = new Scale("block", "Block", 5, 2.0);
+    public static final Scale RAIL = new Scale("rail", "Rail", 20, 10.0);
+    public static final TrimMeasure LOIN_FAT = measure("loin-fat-depth", "mm", 1.0, null, 5.0);
+    public static final TrimMeasure CLEARANCE = measure("leg-line-clearance", "mm", 1.0, 0.0, 15.0);
+    public static final TrimMeasure FORE_RIBS = measure("fore-rib-count", "count", 1.0, 6.0, 6.0);
+
+    private Tables() {}
+
+    public static References lamb() {
+        return new References(
+                "lamb",
+                "7,13,6,4,3",
+                List.of(wholesale(), primals(), joints()),
+                List.of(LOIN_FAT, CLEARANCE, FORE_RIBS));
+    }
+
+    public static ReferenceTable wholesale() {
+        KidneysOut out = new KidneysOut(0.963, List.of("middle-kidneys-in"), false, "uk-primals");
+        return table(
+                "uk-wholesale",
+                out,
+                pair("fores", 36.3, 1.5, 0.02, Basis.JUDGEMENT),
+                pair("middle-kidneys-in", 30.6, 1.68, 0.02, Basis.JUDGEMENT),
+                pair("legs-chump-on", 33.1, 1.2, 0.02, Basis.JUDGEMENT));
+    }
+
+    public static ReferenceTable primals() {
+        return table(
+                "uk-primals",
+                new KidneysOut(0.963, List.of("kidneys", "kidney-fat"), true, ""),
+                pair("fores", 36.3, 1.5, 0.02, Basis.JUDGEMENT),
+                pair("middle", 26.9, 1.5, 0.02, Basis.JUDGEMENT, "middle-kidneys-in"),
+                pair("legs-chump-on", 33.1, 1.2, 0.02, Basis.JUDGEMENT),
+                once("kidneys", 0.5, 0.1, Basis.JUDGEMENT, "middle-kidneys-in"),
+                once("kidney-fat", 3.2, 0.75, Basis.DERIVED, "middle-kidneys-in"));
+    }
+
+    public static ReferenceTable joints() {
+        String[] middle = {"middle", "middle-kidneys-in"};
+        return table(
+                "uk-joints",
+                new KidneysOut(0.963, List.of("kidneys", "kidney-fat"), true, ""),
+                once("scrag", 3.8, 0.9, Basis.DERIVED, "fores"),
+                pair("shoulders", 32.5, 1.3, 0.02, Basis.JUDGEMENT, "fores"),
+                pair("best-ends", 10.0, 0.55, 0.02, Basis.JUDGEMENT, middle),
+                pair("loins", 10.0, 1.0, 0.02, Basis.DERIVED, middle),
+                pair("breasts", 6.9, 0.7, 0.04, Basis.JUDGEMENT, middle),
+                pair("chumps", 6.6, 1.0, 0.04, Basis.JUDGEMENT, "legs-chump-on"),
+                pair("legs-chump-off", 26.5, 1.2, 0.02, Basis.JUDGEMENT, "legs-chump-on"),
+                once("kidneys", 0.5, 0.1, Basis.JUDGEMENT, "middle-kidneys-in"),
+                once("kidney-fat", 3.2, 0.75, Basis.DERIVED, "middle-kidneys-in"));
+    }
+
+    private static ReferenceTable table(String id, KidneysOut out, Row... rows) {
+        return new ReferenceTable(
+                id,
+                id,
+                "provisional",
+                "",
+                new Bounds(16, 24, List.of("2", "3", "3L", "3H"), 1.5),
+                out,
+                new Hot(0.97, 0.006),
+                new GapLimits(1, 2),
+                new Losses(0.20, 0.10, 0.36, 0.20),
+                List.of(rows),
+                List.of());
+    }
+
+    private static Row pair(String cut, double expected, double sd, double r, Basis basis, String... of) {
+        return new Row(cut, cut, true, r, "as parted", expected, sd, grounds(basis), List.of(of));
+    }
+
+    private static Row once(String cut, double expected, double sd, Basis basis, String... of) {
+        return new Row(cut, cut, false, 0, "as parted", expected, sd, grounds(basis), List.of(of));
+    }
+
+    private static List<Ground> grounds(Basis basis) {
+        return List.of(new Ground("a fact", "J", basis));
+    }
+
+    private static TrimMeasure measure(String id, String unit, double division, Double lowest, Double highest) {
+        return new TrimMeasure(
+                id, "a-step", id, unit, division, limit(lowest), limit(highest), 1, "ours", "", 0, grounds(Basis.OWN));
+    }
+
+    private static OptionalDouble limit(Double limit) {
+        return limit == null ? OptionalDouble.empty() : OptionalDouble.of(limit);
+    }
+}
