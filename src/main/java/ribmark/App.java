@@ -5,6 +5,8 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import ribmark.carcase.CarcaseStore;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -38,6 +40,7 @@ public final class App implements AutoCloseable {
     private final PeopleStore people;
     private final Passwords passwords;
     private final GroupStore groups;
+    private final CarcaseStore carcases;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
@@ -53,6 +56,7 @@ public final class App implements AutoCloseable {
         this.people = new PeopleStore(database, log, clock);
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
+        this.carcases = new CarcaseStore(database, log, people, clock);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
@@ -72,7 +76,7 @@ public final class App implements AutoCloseable {
 
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return List.of();
+        return Stream.of(CarcaseStore.MIRRORS).flatMap(List::stream).toList();
     }
 
     private Verifier verifier() {
@@ -124,6 +128,11 @@ public final class App implements AutoCloseable {
     /** The groups of this program. */
     public GroupStore groups() {
         return groups;
+    }
+
+    /** The carcases of this program. */
+    public CarcaseStore carcases() {
+        return carcases;
     }
 
     /** The database of this program. */

@@ -1,5 +1,6 @@
 package ribmark.curriculum;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import ribmark.anatomy.Formula;
@@ -11,6 +12,7 @@ public record Breakdown(
         String version,
         Formula formula,
         String dressing,
+        Optional<AtIntake> atIntake,
         List<Stage> stages,
         List<Assumption> assumptions,
         List<Tool> tools,
@@ -24,6 +26,15 @@ public record Breakdown(
 
     /** A caution that holds for every step. */
     public record Caution(String id, String heading, String text, List<RestsOn> restsOn) {}
+
+    /** What is asked of a carcase when it comes in; a weight or count outside is questioned, a warm one needs an action. */
+    public record AtIntake(
+            BigDecimal lowestKg,
+            BigDecimal highestKg,
+            BigDecimal meatAtMostC,
+            BigDecimal kidneysAtMostC,
+            int countsDifferBy,
+            List<RestsOn> restsOn) {}
 
     /** All steps in the order worked. */
     public List<Step> steps() {

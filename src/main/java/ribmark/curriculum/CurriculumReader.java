@@ -1,8 +1,10 @@
 package ribmark.curriculum;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import ribmark.anatomy.Formula;
 import ribmark.anatomy.Ids;
@@ -60,6 +62,7 @@ final class CurriculumReader {
                 text(file, "version"),
                 Formula.parse(text(file, "formula")),
                 text(file, "dressing"),
+                atIntake(file.get("at-intake")),
                 List.copyOf(stages),
                 each(
                         file,
@@ -70,6 +73,22 @@ final class CurriculumReader {
                         file,
                         "cautions[]",
                         n -> new Breakdown.Caution(text(n, "id"), text(n, "heading"), text(n, "text"), restsOn(n))));
+    }
+
+    private static Optional<Breakdown.AtIntake> atIntake(Node node) {
+        return Optional.of(node)
+                .filter(Node::isThere)
+                .map(n -> new Breakdown.AtIntake(
+                        figure(n, "lowest-kg"),
+                        figure(n, "highest-kg"),
+                        figure(n, "meat-at-most-c"),
+                        figure(n, "kidneys-at-most-c"),
+                        (int) n.get("counts-differ-by").number(),
+                        restsOn(n)));
+    }
+
+    private static BigDecimal figure(Node node, String name) {
+        return new BigDecimal(node.get(name).text());
     }
 
     private Step step(Node node, String stage, int number) {
