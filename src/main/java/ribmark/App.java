@@ -7,16 +7,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
 import ribmark.blocksheet.MarkPages;
 import ribmark.blocksheet.OpeningPages;
 import ribmark.blocksheet.SheetPages;
-import ribmark.blocksheet.StepPages;
 import ribmark.blocksheet.TodayPages;
 import ribmark.carcase.CarcaseStore;
-import ribmark.curriculum.ContentFiles;
+import ribmark.curriculum.ContentInUse;
+import ribmark.curriculum.ContentPages;
 import ribmark.curriculum.Curriculum;
+import ribmark.curriculum.StepPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -36,6 +38,7 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
@@ -46,13 +49,13 @@ public final class App implements AutoCloseable {
 
     private final Settings settings;
     private final Clock clock;
+    private final ContentInUse content;
     private final Database database;
     private final EvidenceLog log;
     private final PeopleStore people;
     private final Passwords passwords;
     private final GroupStore groups;
     private final CarcaseStore carcases;
-    private final Supplier<Curriculum> curriculum;
     private final BlockSheetStore sheets;
     private final OneTimeLinks links;
     private final Access access;
@@ -64,13 +67,13 @@ public final class App implements AutoCloseable {
     public App(Settings settings, Clock clock) {
         this.settings = settings;
         this.clock = clock;
+        this.content = ContentInUse.read(settings.content());
         this.database = Database.open(settings.url(), settings.keys());
-        this.log = new EvidenceLog(database, clock, () -> "");
+        this.log = new EvidenceLog(database, clock, content.curriculum()::version);
         this.people = new PeopleStore(database, log, clock);
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
-        this.curriculum = curriculum(settings);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
@@ -86,17 +89,21 @@ public final class App implements AutoCloseable {
         new SignInPages(people, passwords, sessions, access, new Guesses(database, clock)).addTo(routes);
         new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
         new PeoplePages(people, groups, links).addTo(routes);
+        new StepPages(content.curriculum()).addTo(routes);
+        new ContentPages(content).addTo(routes);
+        new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
     }
 
     private void addBlockSheets() {
+        Supplier<Curriculum> curriculum = content::curriculum;
         new TodayPages(sheets, carcases, curriculum, clock, settings.zone()).addTo(routes);
         new OpeningPages(sheets, carcases, people, curriculum).addTo(routes);
         new SheetPages(sheets, curriculum, settings.zone()).addTo(routes);
-        StepPages steps = new StepPages(sheets, curriculum);
-        steps.addTo(routes);
-        new MarkPages(steps, sheets, clock).addTo(routes);
+        BlockPages block = new BlockPages(sheets, curriculum);
+        block.addTo(routes);
+        new MarkPages(block, sheets, clock).addTo(routes);
         new ClosingPages(sheets, curriculum, passwords, clock, settings.zone()).addTo(routes);
     }
 
@@ -110,14 +117,6 @@ public final class App implements AutoCloseable {
     /** Checks the evidence log against itself and the head kept beside it. */
     public Verification verify() {
         return verifier().verify(headFile().flatMap(HeadFile::read));
-    }
-
-    private static Supplier<Curriculum> curriculum(Settings settings) {
-        ContentFiles files = settings.content()
-                .map(own -> ContentFiles.ours().under(ContentFiles.in(own)))
-                .orElseGet(ContentFiles::ours);
-        Curriculum read = Curriculum.read(files).curriculum().orElseThrow();
-        return () -> read;
     }
 
     private Verifier verifier() {
@@ -179,11 +178,6 @@ public final class App implements AutoCloseable {
     /** The block sheets of this program. */
     public BlockSheetStore sheets() {
         return sheets;
-    }
-
-    /** What is taught and judged. */
-    public Curriculum curriculum() {
-        return curriculum.get();
     }
 
     /** The database of this program. */

@@ -23,12 +23,12 @@ public final class MarkPages {
     /** The last of the reasons: none of the step's faults. */
     private static final String IN_WORDS = "words";
 
-    private final StepPages pages;
+    private final BlockPages pages;
     private final BlockSheetStore sheets;
     private final Clock clock;
 
     /** The clock says when a mark was given. */
-    public MarkPages(StepPages pages, BlockSheetStore sheets, Clock clock) {
+    public MarkPages(BlockPages pages, BlockSheetStore sheets, Clock clock) {
         this.pages = pages;
         this.sheets = sheets;
         this.clock = clock;

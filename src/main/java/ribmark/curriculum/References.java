@@ -105,6 +105,7 @@ final class References {
             list(stage, "cut", "steps[].leaves[]");
         });
         list(shelf.cuts(), "row", "cuts[].rows[]");
+        list(shelf.breakdown(), "step", "assumptions[].steps[]");
         list(shelf.criteria(), "step", "criteria[].step");
         list(shelf.questions(), "step", "questions[].step");
         list(shelf.trim(), "step", "measures[].step");
