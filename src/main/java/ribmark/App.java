@@ -180,6 +180,11 @@ public final class App implements AutoCloseable {
         return sheets;
     }
 
+    /** What is taught and judged. */
+    public Curriculum curriculum() {
+        return content.curriculum();
+    }
+
     /** The database of this program. */
     public Database database() {
         return database;
