@@ -1,0 +1,45 @@
+package ribmark;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import ribmark.basics.Refused;
+
+/** The commands, and what their exit says: 0 done, 1 refused or found broken, 2 the call made no sense. */
+@Command(
+        name = "ribmark",
+        mixinStandardHelpOptions = true,
+        version = "Ribmark 0.1.0",
+        description =
+                "Training and competency assessment for butchery. Site rules, law and licensed people come first.",
+        subcommands = {ServeCommand.class, RoutesCommand.class, VerifyCommand.class})
+final class Commands implements Runnable {
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    static int run(String... args) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        CommandLine line = new CommandLine(new Commands()).setOut(out).setErr(err);
+        line.setExecutionExceptionHandler((fault, command, parsed) -> refuse(fault, err));
+        int exit = line.execute(args);
+        out.flush();
+        err.flush();
+        return exit;
+    }
+
+    private static int refuse(Exception fault, PrintWriter err) throws Exception {
+        if (fault instanceof Refused) {
+            err.println(fault.getMessage());
+            return 1;
+        }
+        throw fault;
+    }
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "Name a command, for example: demo");
+    }
+}

@@ -1,0 +1,58 @@
+package ribmark;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import ribmark.web.Route;
+
+/** Lists every address and who may open it. */
+@Command(
+        name = "routes",
+        mixinStandardHelpOptions = true,
+        description = "Lists every address: method, path, who may open it.")
+final class RoutesCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--format", defaultValue = "text", description = "text or json. Default: ${DEFAULT-VALUE}.")
+    private String format;
+
+    @Override
+    public Integer call() throws JsonProcessingException {
+        PrintWriter out = spec.commandLine().getOut();
+        List<Route> routes;
+        try (App app = new App(Settings.throwAway(0, Optional.empty()), Clock.systemUTC())) {
+            routes = app.routes();
+        }
+        if (format.equals("json")) {
+            out.println(new ObjectMapper()
+                    .writeValueAsString(
+                            routes.stream().map(RoutesCommand::shown).toList()));
+        } else {
+            routes.forEach(route ->
+                    out.printf("%-4s  %-50s  %s%n", route.method(), route.path(), String.join(", ", route.mayOpen())));
+        }
+        return 0;
+    }
+
+    private static Map<String, Object> shown(Route route) {
+        Map<String, Object> shown = new LinkedHashMap<>();
+        shown.put("method", route.method());
+        shown.put("path", route.path());
+        shown.put("mayOpen", route.mayOpen());
+        shown.put("own", route.own());
+        shown.put("shows", route.shows());
+        return shown;
+    }
+}

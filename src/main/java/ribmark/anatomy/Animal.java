@@ -1,0 +1,140 @@
+package ribmark.anatomy;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * One animal as it lies there now: its parts, and the contacts that still hold them together. It never changes; each
+ * operation gives a new one, or is refused in one sentence.
+ */
+public final class Animal {
+
+    private final Skeleton skeleton;
+    private final Map<String, Part> parts;
+    private final List<Contact> contacts;
+    private final List<Contact> gone;
+
+    private Animal(Skeleton skeleton, Map<String, Part> parts, List<Contact> contacts, List<Contact> gone) {
+        this.skeleton = skeleton;
+        this.parts = parts;
+        this.contacts = contacts;
+        this.gone = gone;
+    }
+
+    /** The animal before the first cut. */
+    public static Animal whole(Skeleton skeleton) {
+        Map<String, Part> parts = new LinkedHashMap<>();
+        skeleton.bones().forEach(bone -> parts.put(bone.id(), new Part(bone, Halves.WHOLE)));
+        List<Contact> contacts = skeleton.joints().stream()
+                .map(joint -> Contact.whole(
+                        joint,
+                        parts.get(joint.boneA()).bone(),
+                        parts.get(joint.boneB()).bone()))
+                .toList();
+        return new Animal(skeleton, parts, contacts, List.of());
+    }
+
+    /** What it is after one operation. */
+    public Animal after(Operation operation) {
+        return operation.doneTo(this);
+    }
+
+    /** What it is after all of these, in the order written. */
+    public Animal after(List<Operation> operations) {
+        Animal now = this;
+        for (Operation operation : operations) {
+            now = now.after(operation);
+        }
+        return now;
+    }
+
+    /** The bones it is made of. */
+    public Skeleton skeleton() {
+        return skeleton;
+    }
+
+    /** Its parts in the order of the skeleton, then left before right, then near before far. */
+    public List<Part> parts() {
+        return parts.values().stream().sorted(order()).toList();
+    }
+
+    /** What hangs together, the largest piece first, equals by their first part. */
+    public List<Piece> pieces() {
+        return Hanging.together(parts(), contacts).stream()
+                .sorted(Comparator.comparing(Piece::size).reversed().thenComparing(Piece::first, order()))
+                .toList();
+    }
+
+    private Comparator<Part> order() {
+        return Comparator.<Part>comparingInt(part -> skeleton.position(part.bone()))
+                .thenComparing(Part::halves);
+    }
+
+    Animal sawn(List<String> ids, Plane plane) {
+        Animal now = this;
+        for (String id : ids) {
+            now = now.sawn(now.finder().partToSaw(id, plane), plane);
+        }
+        return now;
+    }
+
+    private Animal sawn(Part part, Plane plane) {
+        Map<String, Part> after = new LinkedHashMap<>(parts);
+        after.remove(part.name());
+        part.sawn(plane).forEach(half -> after.put(half.name(), half));
+        List<Contact> held = new ArrayList<>();
+        for (Contact contact : contacts) {
+            if (contact.touches(part)) {
+                contact.whenSawn(part, plane).forEach(held::add);
+            } else {
+                held.add(contact);
+            }
+        }
+        return new Animal(skeleton, after, held, gone);
+    }
+
+    Animal severed(List<String> ids) {
+        Animal now = this;
+        for (String id : ids) {
+            now = now.without(new HashSet<>(now.finder().contactsToSever(id)));
+        }
+        return now;
+    }
+
+    Animal lifted(List<String> ids) {
+        Set<Part> out = ids.stream().map(finder()::part).collect(Collectors.toSet());
+        return without(contacts.stream()
+                .filter(contact -> out.contains(contact.a()) != out.contains(contact.b()))
+                .collect(Collectors.toSet()));
+    }
+
+    private Animal without(Set<Contact> cut) {
+        List<Contact> all = new ArrayList<>(gone);
+        all.addAll(cut);
+        List<Contact> held =
+                contacts.stream().filter(Predicate.not(cut::contains)).toList();
+        return new Animal(skeleton, parts, held, all);
+    }
+
+    private Finder finder() {
+        return new Finder(skeleton, Collections.unmodifiableMap(parts), contacts, gone);
+    }
+
+    /** What still holds these parts to the rest: joints, or shares of joints, in the order of the file. */
+    public List<String> heldBy(Collection<String> names) {
+        return contacts.stream()
+                .filter(contact -> names.contains(contact.a().name())
+                        != names.contains(contact.b().name()))
+                .map(Contact::name)
+                .toList();
+    }
+}

@@ -1,0 +1,8 @@
+package ribmark.carcase;
+
+import java.time.Instant;
+import java.util.OptionalInt;
+import ribmark.people.Person;
+
+/** The vertebrae of one animal as somebody counted them: those that carry ribs, those of the loin, or only one of the two. */
+public record Counted(OptionalInt thoracic, OptionalInt lumbar, Person by, Instant at) {}

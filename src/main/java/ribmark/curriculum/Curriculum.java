@@ -1,0 +1,70 @@
+package ribmark.curriculum;
+
+import java.util.List;
+import java.util.Optional;
+import ribmark.anatomy.Skeleton;
+import ribmark.competence.EvidenceRule;
+import ribmark.scoring.ReferenceTable;
+import ribmark.scoring.Scale;
+import ribmark.scoring.TrimMeasure;
+
+/**
+ * Everything that is taught and judged for one kind of carcase, proven before it is used; the version is a digest of all
+ * the files it was read from.
+ */
+public record Curriculum(
+        String version,
+        Breakdown breakdown,
+        Skeleton skeleton,
+        List<Cut> cuts,
+        List<Landmark> landmarks,
+        List<Term> terms,
+        List<ReferenceTable> tables,
+        List<TrimMeasure> trim,
+        EvidenceRule rule,
+        List<Scale> scales,
+        List<MarkWord> marks,
+        List<Source> sources) {
+
+    /** Reads and proves these files: the curriculum is there when {@link Check#ok()}, every problem otherwise. */
+    public static Check read(ContentFiles files) {
+        return Check.of(files);
+    }
+
+    /** The cut with this id, if there is one. */
+    public Optional<Cut> cut(String id) {
+        return cuts.stream().filter(cut -> cut.id().equals(id)).findFirst();
+    }
+
+    /** The landmark with this id, if there is one. */
+    public Optional<Landmark> landmark(String id) {
+        return landmarks.stream().filter(landmark -> landmark.id().equals(id)).findFirst();
+    }
+
+    /** The reference table with this id, if there is one. */
+    public Optional<ReferenceTable> table(String id) {
+        return tables.stream().filter(table -> table.id().equals(id)).findFirst();
+    }
+
+    /** The trim measures taken after a step. */
+    public List<TrimMeasure> trimAt(String step) {
+        return trim.stream().filter(measure -> measure.step().equals(step)).toList();
+    }
+
+    /** The scale with this id, if there is one. */
+    public Optional<Scale> scale(String id) {
+        return scales.stream().filter(scale -> scale.id().equals(id)).findFirst();
+    }
+
+    /** The source with this key, if there is one. */
+    public Optional<Source> source(String key) {
+        return sources.stream().filter(source -> source.key().equals(key)).findFirst();
+    }
+
+    /** The step that frees or leaves this cut; the first of several. */
+    public Optional<Step> stepThatFrees(String cut) {
+        return breakdown.steps().stream()
+                .filter(step -> step.frees().contains(cut) || step.leaves().contains(cut))
+                .findFirst();
+    }
+}
