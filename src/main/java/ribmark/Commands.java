@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import ribmark.admin.CheckCommand;
+import ribmark.admin.TryCommand;
 import ribmark.basics.Refused;
 
 /** The commands, and what their exit says: 0 done, 1 refused or found broken, 2 the call made no sense. */
@@ -22,7 +24,11 @@ final class Commands implements Runnable {
     static int run(String... args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        CommandLine line = new CommandLine(new Commands()).setOut(out).setErr(err);
+        CommandLine line = new CommandLine(new Commands())
+                .addSubcommand(new CheckCommand())
+                .addSubcommand(new TryCommand(System.in))
+                .setOut(out)
+                .setErr(err);
         line.setExecutionExceptionHandler((fault, command, parsed) -> refuse(fault, err));
         int exit = line.execute(args);
         out.flush();
