@@ -6,7 +6,9 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
+import ribmark.curriculum.ContentInUse;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -35,6 +37,7 @@ public final class App implements AutoCloseable {
 
     private final Settings settings;
     private final Clock clock;
+    private final ContentInUse content;
     private final Database database;
     private final EvidenceLog log;
     private final PeopleStore people;
@@ -51,8 +54,9 @@ public final class App implements AutoCloseable {
     public App(Settings settings, Clock clock) {
         this.settings = settings;
         this.clock = clock;
+        this.content = ContentInUse.read(settings.content());
         this.database = Database.open(settings.url(), settings.keys());
-        this.log = new EvidenceLog(database, clock, () -> "");
+        this.log = new EvidenceLog(database, clock, content.curriculum()::version);
         this.people = new PeopleStore(database, log, clock);
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
@@ -71,6 +75,7 @@ public final class App implements AutoCloseable {
         new SignInPages(people, passwords, sessions, access, new Guesses(database, clock)).addTo(routes);
         new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
         new PeoplePages(people, groups, links).addTo(routes);
+        new CarcasePages(carcases, content.curriculum(), clock, settings.zone()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
     }
 
