@@ -9,12 +9,15 @@ import java.util.stream.Stream;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.ContentInUse;
+import ribmark.curriculum.ContentPages;
+import ribmark.curriculum.StepPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
 import ribmark.evidence.LogPages;
 import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
+import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
 import ribmark.people.Access;
 import ribmark.people.Acting;
@@ -27,6 +30,7 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
@@ -76,12 +80,20 @@ public final class App implements AutoCloseable {
         new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
         new PeoplePages(people, groups, links).addTo(routes);
         new CarcasePages(carcases, content.curriculum(), clock, settings.zone()).addTo(routes);
+        new StepPages(content.curriculum()).addTo(routes);
+        new ContentPages(content).addTo(routes);
+        new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
     }
 
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
         return Stream.of(CarcaseStore.MIRRORS).flatMap(List::stream).toList();
+    }
+
+    /** Checks the evidence log against itself and the head kept beside it. */
+    public Verification verify() {
+        return verifier().verify(headFile().flatMap(HeadFile::read));
     }
 
     private Verifier verifier() {
