@@ -69,9 +69,14 @@ public final class SignOffStore {
         this.clock = clock;
     }
 
+    /** Everything ever signed, oldest first. */
+    public List<SignOff> all() {
+        return read(" order by s.evidence_seq", Map.of());
+    }
+
     /** Everything ever signed for an apprentice, oldest first. */
     public List<SignOff> allOf(UUID apprentice) {
-        return read(" where s.apprentice_id = :id order by s.signed_at, s.turn", apprentice);
+        return read(" where s.apprentice_id = :id order by s.evidence_seq", Map.of("id", apprentice));
     }
 
     /** Everything ever signed for an apprentice on one step, oldest first. */
@@ -81,7 +86,7 @@ public final class SignOffStore {
 
     /** The sign-off with this id, or nothing here. */
     public SignOff find(UUID id) {
-        return read(" where s.id = :id", id).stream().findFirst().orElseThrow(NotFound::new);
+        return read(" where s.id = :id", Map.of("id", id)).stream().findFirst().orElseThrow(NotFound::new);
     }
 
     /** Puts an assessor's name to a step; the sheets are those they read before signing. Nobody signs for themselves. */
@@ -151,9 +156,9 @@ public final class SignOffStore {
         return clock.instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
-    private List<SignOff> read(String which, UUID id) {
+    private List<SignOff> read(String which, Map<String, UUID> of) {
         List<Row> rows = database.reading(handle -> handle.createQuery(ROWS + which)
-                .bind("id", id)
+                .bindMap(of)
                 .map(SignOffStore::row)
                 .list());
         Map<UUID, Person> byId = rows.isEmpty() ? Map.of() : people.byId();
@@ -173,6 +178,7 @@ public final class SignOffStore {
                 people.get(row.assessor()),
                 row.at(),
                 word(words, row.seq(), "convinced"),
+                row.seq(),
                 row.taken()
                         .map(t -> new SignOff.Withdrawal(people.get(t.by()), t.at(), word(words, t.seq(), "reason"))));
     }
