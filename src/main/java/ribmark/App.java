@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import ribmark.carcase.CarcaseStore;
+import ribmark.curriculum.ContentInUse;
+import ribmark.curriculum.ContentPages;
+import ribmark.curriculum.StepPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
 import ribmark.evidence.LogPages;
 import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
+import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
 import ribmark.people.Access;
 import ribmark.people.Acting;
@@ -25,6 +29,7 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
@@ -35,6 +40,7 @@ public final class App implements AutoCloseable {
 
     private final Settings settings;
     private final Clock clock;
+    private final ContentInUse content;
     private final Database database;
     private final EvidenceLog log;
     private final PeopleStore people;
@@ -51,8 +57,9 @@ public final class App implements AutoCloseable {
     public App(Settings settings, Clock clock) {
         this.settings = settings;
         this.clock = clock;
+        this.content = ContentInUse.read(settings.content());
         this.database = Database.open(settings.url(), settings.keys());
-        this.log = new EvidenceLog(database, clock, () -> "");
+        this.log = new EvidenceLog(database, clock, content.curriculum()::version);
         this.people = new PeopleStore(database, log, clock);
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
@@ -71,12 +78,20 @@ public final class App implements AutoCloseable {
         new SignInPages(people, passwords, sessions, access, new Guesses(database, clock)).addTo(routes);
         new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
         new PeoplePages(people, groups, links).addTo(routes);
+        new StepPages(content.curriculum()).addTo(routes);
+        new ContentPages(content).addTo(routes);
+        new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
     }
 
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
         return Stream.of(CarcaseStore.MIRRORS).flatMap(List::stream).toList();
+    }
+
+    /** Checks the evidence log against itself and the head kept beside it. */
+    public Verification verify() {
+        return verifier().verify(headFile().flatMap(HeadFile::read));
     }
 
     private Verifier verifier() {

@@ -18,8 +18,8 @@ public record Breakdown(
         List<Tool> tools,
         List<Caution> cautions) {
 
-    /** A line or choice that other colleges draw otherwise. */
-    public record Assumption(String id, String text, String others, List<RestsOn> restsOn) {}
+    /** A line or choice that other colleges draw otherwise, and the steps it makes a difference to. */
+    public record Assumption(String id, String text, String others, List<String> steps, List<RestsOn> restsOn) {}
 
     /** A tool that steps name. */
     public record Tool(String id, String name, String text) {}

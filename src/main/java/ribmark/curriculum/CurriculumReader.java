@@ -68,7 +68,12 @@ final class CurriculumReader {
                 each(
                         file,
                         "assumptions[]",
-                        n -> new Breakdown.Assumption(text(n, "id"), text(n, "text"), text(n, "others"), restsOn(n))),
+                        n -> new Breakdown.Assumption(
+                                text(n, "id"),
+                                text(n, "text"),
+                                text(n, "others"),
+                                n.get("steps").texts(),
+                                restsOn(n))),
                 each(file, "tools[]", n -> new Breakdown.Tool(text(n, "id"), text(n, "name"), text(n, "text"))),
                 each(
                         file,

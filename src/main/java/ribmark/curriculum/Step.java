@@ -78,11 +78,6 @@ public record Step(
         return eachSide ? List.of(Side.LEFT, Side.RIGHT) : List.of(Side.ONCE);
     }
 
-    /** How it is done, as safe HTML. */
-    public String howHtml() {
-        return Markdown.html(how);
-    }
-
     /** The fault with this id, if the step has it. */
     public Optional<Fault> fault(String faultId) {
         return faults.stream().filter(fault -> fault.id().equals(faultId)).findFirst();

@@ -27,6 +27,11 @@ public final class Browser {
         this.address = address;
     }
 
+    /** A browser pointed at a program that runs elsewhere on this machine. */
+    public static Browser at(String address) {
+        return new Browser(address);
+    }
+
     /** Opens an address, following where it leads. */
     public Page open(String path) {
         return follow(get(path), path);

@@ -1,0 +1,32 @@
+package ribmark.curriculum;
+
+import java.math.BigDecimal;
+import ribmark.scoring.TrimMeasure;
+
+/** Says the limits of a trim measure in words. */
+public final class Limits {
+
+    private static final String NARROW = "\u00a0";
+
+    private Limits() {}
+
+    /** {@code at most 5 mm}, {@code exactly 6}, {@code 0.8 to 1.2}. */
+    public static String say(TrimMeasure measure) {
+        String unit = measure.unit().equals("mm") ? NARROW + "mm" : "";
+        if (measure.lowest().isEmpty()) {
+            return "at most " + figure(measure.highest().getAsDouble()) + unit;
+        }
+        if (measure.highest().isEmpty()) {
+            return "at least " + figure(measure.lowest().getAsDouble()) + unit;
+        }
+        double lowest = measure.lowest().getAsDouble();
+        double highest = measure.highest().getAsDouble();
+        return lowest == highest
+                ? "exactly " + figure(lowest) + unit
+                : figure(lowest) + " to " + figure(highest) + unit;
+    }
+
+    static String figure(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}
