@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import ribmark.carcase.CarcaseStore;
+import ribmark.curriculum.ContentInUse;
+import ribmark.curriculum.ContentPages;
+import ribmark.curriculum.StepPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -26,6 +29,7 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
@@ -36,6 +40,7 @@ public final class App implements AutoCloseable {
 
     private final Settings settings;
     private final Clock clock;
+    private final ContentInUse content;
     private final Database database;
     private final EvidenceLog log;
     private final PeopleStore people;
@@ -52,8 +57,9 @@ public final class App implements AutoCloseable {
     public App(Settings settings, Clock clock) {
         this.settings = settings;
         this.clock = clock;
+        this.content = ContentInUse.read(settings.content());
         this.database = Database.open(settings.url(), settings.keys());
-        this.log = new EvidenceLog(database, clock, () -> "");
+        this.log = new EvidenceLog(database, clock, content.curriculum()::version);
         this.people = new PeopleStore(database, log, clock);
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
@@ -72,6 +78,9 @@ public final class App implements AutoCloseable {
         new SignInPages(people, passwords, sessions, access, new Guesses(database, clock)).addTo(routes);
         new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
         new PeoplePages(people, groups, links).addTo(routes);
+        new StepPages(content.curriculum()).addTo(routes);
+        new ContentPages(content).addTo(routes);
+        new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
     }
 

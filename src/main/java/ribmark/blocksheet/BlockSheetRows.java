@@ -31,10 +31,10 @@ final class BlockSheetRows {
 
         static Opened read(ResultSet row, StatementContext ctx) throws SQLException {
             return new Opened(
-                    id(row, "id"),
-                    id(row, "carcase_id"),
-                    id(row, "apprentice_id"),
-                    id(row, "assessor_id"),
+                    BlockSheetRows.id(row, "id"),
+                    BlockSheetRows.id(row, "carcase_id"),
+                    BlockSheetRows.id(row, "apprentice_id"),
+                    BlockSheetRows.id(row, "assessor_id"),
                     row.getString("breakdown_id"),
                     moment(row, "opened_at"));
         }
@@ -123,7 +123,7 @@ final class BlockSheetRows {
                 row.id(),
                 row.place().stepId(),
                 row.place().side(),
-                ribmark.competence.Mark.of(row.mark()).orElseThrow(),
+                MarkCodes.of(row.mark()).orElseThrow(),
                 Optional.ofNullable(row.fault()),
                 words.getOrDefault("words", ""),
                 row.observedAt(),
@@ -165,7 +165,8 @@ final class BlockSheetRows {
     }
 
     private static Place place(ResultSet row) throws SQLException {
-        return new Place(row.getString("step_id"), Side.of(row.getString("side")).orElseThrow());
+        return new Place(
+                row.getString("step_id"), Side.of(row.getString("side")).orElseThrow());
     }
 
     private static Kept kept(ResultSet row) throws SQLException {

@@ -53,12 +53,17 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
                     "A folder such as content/lamb needs a breakdown.yaml that names its stages.");
             return;
         }
-        Set<String> used = courses.stream()
-                .flatMap(course -> course.shelf().all().stream())
-                .map(Node::file)
-                .collect(Collectors.toSet());
-        for (Node file : library.all()) {
-            if (Library.schemaOf(file.file()).equals("stage") && !used.contains(file.file())) {
+        courses.stream()
+                .filter(course -> course.shelf().hasAllStages())
+                .forEach(course -> unused(library, course, found));
+    }
+
+    private static void unused(Library library, Course course, Findings found) {
+        String breakdown = course.shelf().breakdown().file();
+        String folder = breakdown.substring(0, breakdown.lastIndexOf('/') + 1);
+        Set<String> used = course.shelf().all().stream().map(Node::file).collect(Collectors.toSet());
+        for (Node file : library.in(folder)) {
+            if (!used.contains(file.file()) && Library.schemaOf(file.file()).equals("stage")) {
                 found.add(
                         "C007", file, "No breakdown names this stage.", "Name it under stages, or take the file away.");
             }
@@ -93,7 +98,14 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             return new CurriculumReader(shelf, usual.orElseThrow()).read(version);
         }
 
+        /** A breakdown that could not be read was reported; without it nothing else can be judged. */
         void check(Optional<Formula> formula) {
+            if (shelf.breakdown().isThere()) {
+                checkAll(formula);
+            }
+        }
+
+        private void checkAll(Optional<Formula> formula) {
             References.check(shelf, found);
             Order.check(shelf, found);
             Teaching.check(shelf, found);

@@ -17,10 +17,10 @@ public final class ContentPages {
     private final Curriculum inUse;
     private final Check check;
 
-    /** The check is that of the files last read; when they are not sound, the curriculum in use is another. */
-    public ContentPages(Curriculum inUse, Check check) {
-        this.inUse = inUse;
-        this.check = check;
+    /** The page shows what is in use and what was found when it was read. */
+    public ContentPages(ContentInUse content) {
+        this.inUse = content.curriculum();
+        this.check = content.check();
     }
 
     /** Adds the address of the page. */
@@ -50,7 +50,8 @@ public final class ContentPages {
                 new Fact("Skeleton", proof.bones() + " bones, " + proof.joints() + " joints"),
                 new Fact("Comes free", proof.pieces().size() + " pieces, each bone in exactly one of them")));
         proof.piecesWithout()
-                .forEach((step, pieces) -> facts.add(new Fact("Without the step “" + title(step) + "”", pieces + " pieces")));
+                .forEach((step, pieces) ->
+                        facts.add(new Fact("Without the step “" + title(step) + "”", pieces + " pieces")));
         return facts;
     }
 

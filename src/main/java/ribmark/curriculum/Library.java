@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import ribmark.basics.Suggest;
 
 /** Every content file read and checked against the schema of its kind; a file that could not be read is an empty value. */
 final class Library {
@@ -110,6 +111,31 @@ final class Library {
             files.put(path, Node.nothingIn(path));
         }
         return files.get(path);
+    }
+
+    /** The folder of a kind of animal; one that is not there is reported once, where it is asked for. */
+    boolean hasSpecies(Node asked) {
+        String marker = "/skeleton.csv";
+        List<String> species = files.keySet().stream()
+                .filter(path -> path.startsWith("content/") && path.endsWith(marker))
+                .map(path -> path.substring("content/".length(), path.length() - marker.length()))
+                .toList();
+        boolean there = species.contains(asked.text());
+        if (!there && asked.isThere()) {
+            found.add(
+                    "C008",
+                    asked,
+                    "There is no folder content/" + asked.text() + " with a skeleton in it.",
+                    Suggest.nearest(asked.text(), species)
+                            .map(near -> "Did you mean “" + near + "”?")
+                            .orElse("Add the folder, or name one that is there."));
+        }
+        return there;
+    }
+
+    /** A file that is asked for only when its folder is there. */
+    Node need(boolean folder, String path, Node askedBy) {
+        return folder ? need(path, askedBy) : Node.nothingIn(path);
     }
 
     /** The files directly in a folder, sorted by name. */

@@ -26,7 +26,7 @@ public final class Limits {
                 : figure(lowest) + " to " + figure(highest) + unit;
     }
 
-    private static String figure(double value) {
+    static String figure(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

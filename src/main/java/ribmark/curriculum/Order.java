@@ -1,6 +1,7 @@
 package ribmark.curriculum;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,22 +50,32 @@ final class Order {
                 .orElseThrow();
     }
 
-    private void circle(List<String> steps) {
-        if (!circled.addAll(steps)) {
+    /** Told from the need that goes against the order of the files: it is the likeliest to be wrong. */
+    private void circle(List<String> way) {
+        if (!circled.addAll(way)) {
             return;
         }
-        Also[] links = new Also[steps.size()];
-        for (int i = 0; i < steps.size(); i++) {
-            String from = steps.get(i);
-            String to = steps.get((i + 1) % steps.size());
+        List<String> order = List.copyOf(steps.keySet());
+        List<String> turned = new ArrayList<>(way);
+        while (order.indexOf(turned.get(0)) > order.indexOf(turned.get(1 % way.size()))) {
+            Collections.rotate(turned, 1);
+        }
+        Also[] links = new Also[way.size()];
+        for (int i = 0; i < links.length; i++) {
+            String from = turned.get(i);
+            String to = turned.get((i + 1) % links.length);
             links[i] = new Also(from + " needs " + to + ":", need(from, to).place());
         }
-        String from = steps.get(steps.size() - 1);
-        String headline = steps.size() == 1
+        String headline = links.length == 1
                 ? "This step waits for itself, so it can never begin."
-                : Words.capital(Words.count(steps.size()))
+                : Words.capital(Words.count(links.length))
                         + " steps wait for each other, so none of them can ever begin.";
-        found.add("C030", need(from, steps.get(0)), headline, "Take out one of these needs.", links);
+        found.add(
+                "C030",
+                need(turned.get(0), turned.get(1 % links.length)),
+                headline,
+                "Take out one of these needs; the first goes against the order of the steps.",
+                links);
     }
 
     private void standsInOrder() {

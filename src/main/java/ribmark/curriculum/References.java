@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import ribmark.basics.Suggest;
 import ribmark.curriculum.ContentProblem.Also;
 
@@ -12,12 +13,17 @@ import ribmark.curriculum.ContentProblem.Also;
 final class References {
 
     /** Without these the steps cannot be worked through. */
-    private static final List<String> WORK = List.of("step", "cut");
+    private static final List<String> WORK = List.of("step ", "cut ");
+
+    /** An id or key that could be pointed at; with any other, what points at it is not to blame. */
+    private static final Pattern WRITTEN = Pattern.compile("[A-Za-z][A-Za-z0-9-]*");
 
     private final Shelf shelf;
     private final Findings found;
     private final Map<String, Map<String, Node>> known = new LinkedHashMap<>();
     private final List<String> incomplete = new ArrayList<>();
+    private final Map<String, List<Node>> dangling = new LinkedHashMap<>();
+    private final Map<String, Optional<Node>> near = new LinkedHashMap<>();
 
     private References(Shelf shelf, Findings found) {
         this.shelf = shelf;
@@ -28,6 +34,7 @@ final class References {
         References references = new References(shelf, found);
         references.collect();
         references.resolve();
+        references.tellDangling();
         references.rowsMeetCuts();
     }
 
@@ -43,6 +50,9 @@ final class References {
         learn("trim measure", "id", shelf.trim(), "measures[]");
         learn("mark", "id", shelf.marks(), "marks[]");
         learn("scale", "id", shelf.scales(), "scales[]");
+        if (!shelf.hasAllStages()) {
+            incomplete.add("step");
+        }
         shelf.stages().forEach(stage -> learn("step", "id", stage, "steps[]"));
         shelf.steps().forEach(step -> unique(new LinkedHashMap<>(), "fault", "id", step.all("faults[]")));
         shelf.tables().forEach(table -> {
@@ -114,23 +124,30 @@ final class References {
     }
 
     private void point(String kind, Node at) {
-        if (at.text().isEmpty() || incomplete.contains(kind) || of(kind).containsKey(at.text())) {
-            return;
+        if (!at.text().isEmpty() && !incomplete.contains(kind) && !of(kind).containsKey(at.text())) {
+            dangling.computeIfAbsent(kind + " “" + at.text() + "”", what -> new ArrayList<>())
+                    .add(at);
+            near.put(
+                    kind + " “" + at.text() + "”",
+                    Suggest.nearest(at.text(), of(kind).keySet()).map(of(kind)::get));
         }
-        String code = WORK.contains(kind) ? "C021" : "C025";
-        Optional<String> near = Suggest.nearest(at.text(), of(kind).keySet());
-        String headline = "There is no " + kind + " “" + at.text() + "”.";
-        if (near.isPresent()) {
-            Node meant = of(kind).get(near.get());
+    }
+
+    /** One message for each id that is not there, however many point at it. */
+    private void tellDangling() {
+        dangling.forEach((what, pointers) -> {
+            Optional<Node> meant = near.get(what);
+            List<Also> also = new ArrayList<>();
+            meant.ifPresent(node -> also.add(new Also("Its nearest stands in", node.place())));
+            pointers.stream().skip(1).forEach(other -> also.add(new Also("Also named in", other.place())));
             found.add(
-                    code,
-                    at,
-                    headline,
-                    "Did you mean “" + near.get() + "”?",
-                    new Also("Its nearest stands in", meant.place()));
-        } else {
-            found.add(code, at, headline, "Add it, or name one that is there.");
-        }
+                    WORK.stream().anyMatch(what::startsWith) ? "C021" : "C025",
+                    pointers.get(0),
+                    "There is no " + what + ".",
+                    meant.map(node -> "Did you mean “" + node.text() + "”?")
+                            .orElse("Add it, or name one that is there."),
+                    also.toArray(Also[]::new));
+        });
     }
 
     /** A row nobody weighs would wait for a weight for ever. */

@@ -24,6 +24,7 @@ record Shelf(
     static Shelf of(String name, Library library) {
         Node breakdown = library.need("content/" + name + "/breakdown.yaml", Node.nothingIn("content"));
         Node species = breakdown.get("skeleton");
+        boolean known = library.hasSpecies(species);
         String ofSpecies = "content/" + species.text() + "/";
         String ofAssessments = "assessments/" + name + "/";
         return new Shelf(
@@ -31,11 +32,11 @@ record Shelf(
                 breakdown.get("stages").items().stream()
                         .map(stage -> library.need("content/" + name + "/" + stage.text() + ".yaml", stage))
                         .toList(),
-                library.need(ofSpecies + "skeleton.csv", species),
-                library.need(ofSpecies + "joints.csv", species),
-                library.need(ofSpecies + "landmarks.yaml", species),
-                library.need(ofSpecies + "cuts.yaml", species),
-                library.need(ofSpecies + "terms.yaml", species),
+                library.need(known, ofSpecies + "skeleton.csv", species),
+                library.need(known, ofSpecies + "joints.csv", species),
+                library.need(known, ofSpecies + "landmarks.yaml", species),
+                library.need(known, ofSpecies + "cuts.yaml", species),
+                library.need(known, ofSpecies + "terms.yaml", species),
                 library.need(ofAssessments + "criteria.yaml", breakdown),
                 library.need(ofAssessments + "questions.yaml", breakdown),
                 library.need(ofAssessments + "evidence.yaml", breakdown),
@@ -59,6 +60,11 @@ record Shelf(
     List<Node> work() {
         return Stream.concat(Stream.of(breakdown, bones, joints, cuts), stages.stream())
                 .toList();
+    }
+
+    /** Whether the breakdown names stages and each of them could be read. */
+    boolean hasAllStages() {
+        return !stages.isEmpty() && stages.stream().allMatch(Node::isThere);
     }
 
     /** The steps of all stages in the order worked. */

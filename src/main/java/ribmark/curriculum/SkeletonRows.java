@@ -32,7 +32,8 @@ final class SkeletonRows {
         List<Joint> jointRows = new ArrayList<>();
         bones.items().forEach(row -> orFault(row, () -> boneRows.add(bone(row))));
         joints.items().forEach(row -> orFault(row, () -> jointRows.add(joint(row))));
-        boolean whole = !boneRows.isEmpty()
+        boolean whole = !found.any(List.of("C022"), List.of(bones, joints))
+                && !boneRows.isEmpty()
                 && boneRows.size() == bones.items().size()
                 && jointRows.size() == joints.items().size();
         if (!whole) {

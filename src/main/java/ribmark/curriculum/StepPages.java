@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import ribmark.basics.NotFound;
 import ribmark.basics.Words;
+import ribmark.scoring.Basis;
+import ribmark.scoring.Ground;
+import ribmark.scoring.ReferenceTable;
 import ribmark.web.Allow;
 import ribmark.web.Role;
 import ribmark.web.Routes;
@@ -20,6 +23,10 @@ public final class StepPages {
 
     /** A source as listed, with how it was seen in words. */
     public record SourceRow(Source source, String publisher, String seen, String note) {}
+
+    /** A figure of a reference table, with what it rests on. */
+    public record Expected(
+            String name, String moment, String expected, String spread, String basis, List<Known> known) {}
 
     private static final Allow READERS = Allow.of(Role.ASSESSOR, Role.TUTOR, Role.APPRENTICE);
 
@@ -43,6 +50,7 @@ public final class StepPages {
         routes.page("/steps", this::all, READERS);
         routes.page("/steps/{step}", this::one, READERS);
         routes.page("/sources", this::sources, Allow.signedIn());
+        routes.page("/sources/{table}", this::table, Allow.signedIn());
     }
 
     private void all(Context ctx) {
@@ -85,6 +93,25 @@ public final class StepPages {
                         curriculum.sources().stream().map(StepPages::source).toList(),
                         "tables",
                         curriculum.tables()));
+    }
+
+    private void table(Context ctx) {
+        ReferenceTable table = curriculum.table(ctx.pathParam("table")).orElseThrow(NotFound::new);
+        List<Expected> rows = table.rows().stream().map(this::expected).toList();
+        ctx.render(
+                "curriculum/table.html",
+                Map.of("table", table, "rows", rows, "known", Known.ofLimits(curriculum, table.grounds())));
+    }
+
+    private Expected expected(ReferenceTable.Row row) {
+        return new Expected(
+                row.name(),
+                row.moment(),
+                Limits.figure(row.expected()),
+                Limits.figure(row.sd()),
+                Basis.weakest(row.grounds().stream().map(Ground::basis).toList())
+                        .word(),
+                Known.ofLimits(curriculum, row.grounds()));
     }
 
     private static SourceRow source(Source source) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import ribmark.competence.Mark;
 import ribmark.curriculum.ContentProblem.Also;
 
@@ -30,7 +31,9 @@ final class Teaching {
     private void everyStepHas(String what, Node file, String path) {
         Set<String> served =
                 new HashSet<>(file.all(path).stream().map(Node::text).toList());
-        if (served.isEmpty()) {
+        Set<String> steps =
+                shelf.steps().stream().map(step -> step.get("id").text()).collect(Collectors.toSet());
+        if (served.isEmpty() || !steps.containsAll(served)) {
             return;
         }
         for (Node step : shelf.steps()) {

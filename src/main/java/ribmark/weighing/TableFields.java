@@ -18,27 +18,25 @@ record TableFields(List<ReferenceTable> tables, boolean allFound) {
                         ", ",
                         references.tables().stream().map(ReferenceTable::id).toList()) + ".";
         Optional<JsonNode> named = file.value(NAME, help);
-        List<ReferenceTable> tables = new ArrayList<>();
-        boolean all = named.isPresent();
-        List<JsonNode> names = new ArrayList<>();
-        named.ifPresent(node -> {
-            if (node.isArray()) {
-                node.forEach(names::add);
-            } else {
-                names.add(node);
-            }
-        });
-        if (named.isPresent() && names.isEmpty()) {
+        if (named.isEmpty()) {
+            return new TableFields(List.of(), false);
+        }
+        if (file.isEmptyList(NAME)) {
             file.refuse(NAME, "No table is named", help);
-            all = false;
+            return new TableFields(List.of(), false);
         }
-        for (int i = 0; i < names.size(); i++) {
-            String at = named.get().isArray() ? NAME + "[" + i + "]" : NAME;
-            Optional<ReferenceTable> table = one(file, at, names.get(i), references, help);
-            table.filter(t -> fits(file, at, t, tables, carcase)).ifPresent(tables::add);
-            all &= table.isPresent();
+        boolean list = named.get().isArray();
+        int count = list ? named.get().size() : 1;
+        List<ReferenceTable> tables = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            String at = list ? NAME + "[" + i + "]" : NAME;
+            JsonNode name = list ? named.get().get(i) : named.get();
+            one(file, at, name, references, help).ifPresent(table -> {
+                fit(file, at, table, tables, carcase);
+                tables.add(table);
+            });
         }
-        return new TableFields(tables, all);
+        return new TableFields(tables, tables.size() == count);
     }
 
     private static Optional<ReferenceTable> one(
@@ -51,7 +49,7 @@ record TableFields(List<ReferenceTable> tables, boolean allFound) {
         return table;
     }
 
-    private static boolean fits(
+    private static void fit(
             Fields file,
             String at,
             ReferenceTable table,
@@ -65,7 +63,6 @@ record TableFields(List<ReferenceTable> tables, boolean allFound) {
         if (before.stream().anyMatch(earlier -> isFiner(earlier, table))) {
             file.refuse(at, "Table " + table.id() + " holds the larger pieces", "Name the coarser table first.");
         }
-        return whyNot.isEmpty() && !before.contains(table);
     }
 
     private static boolean isFiner(ReferenceTable one, ReferenceTable other) {

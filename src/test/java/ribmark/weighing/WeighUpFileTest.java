@@ -57,7 +57,7 @@ class WeighUpFileTest {
             value = {
                 "\"breakdown\": \"lamb\", | breakdown",
                 "\"reference\": \"uk-primals\", | reference",
-                "\"scale\": {\"divisionG\": 5.0, \"repeatabilityG\": 2.0}, | scale",
+                "\"scale\": {\"divisionG\": 5, \"repeatabilityG\": 2.0}, | scale",
                 "\"weighed\": \"cold\", | carcase.weighed",
                 "\"cut\": \"fores\", | pieces[0].cut"
             })
