@@ -165,7 +165,8 @@ final class BlockSheetRows {
     }
 
     private static Place place(ResultSet row) throws SQLException {
-        return new Place(row.getString("step_id"), Side.of(row.getString("side")).orElseThrow());
+        return new Place(
+                row.getString("step_id"), Side.of(row.getString("side")).orElseThrow());
     }
 
     private static Kept kept(ResultSet row) throws SQLException {

@@ -186,8 +186,10 @@ public final class BlockSheetStore {
                     .fact("fault_id", fault.orElse(null))
                     .words("words", words)
                     .observedAt(observedAt));
-            at(handle, "insert into marks (id, sheet_id, step_id, side, mark, fault_id, observed_at, recorded_at,"
-                            + " evidence_seq) values (:id, :sheet, :step, :side, :mark, :fault, :observed, :now, :seq)")
+            at(
+                            handle,
+                            "insert into marks (id, sheet_id, step_id, side, mark, fault_id, observed_at, recorded_at,"
+                                    + " evidence_seq) values (:id, :sheet, :step, :side, :mark, :fault, :observed, :now, :seq)")
                     .bind("id", id)
                     .bind("sheet", sheet)
                     .bind("step", place.stepId())
@@ -227,8 +229,10 @@ public final class BlockSheetStore {
         UUID id = UUID.randomUUID();
         database.write(handle -> {
             String day = draft.nextDay().isEmpty() ? null : draft.nextDay();
-            Entry entry =
-                    Entry.of("closing-drafted").fact("id", id).fact("sheet_id", sheet).fact("next_day", day);
+            Entry entry = Entry.of("closing-drafted")
+                    .fact("id", id)
+                    .fact("sheet_id", sheet)
+                    .fact("next_day", day);
             handle.execute(
                     "insert into closing_drafts (id, sheet_id, next_day, evidence_seq) values (?, ?, ?, ?)",
                     id,
@@ -248,8 +252,10 @@ public final class BlockSheetStore {
         database.write(handle -> {
             Entry entry = Entry.of("sheet-closed").fact("sheet_id", sheet).fact("next_day", nextDay);
             long record = log.append(said.into(entry));
-            at(handle, "insert into closings (sheet_id, closed_at, next_day, evidence_seq)"
-                            + " values (:sheet, :now, :day, :seq)")
+            at(
+                            handle,
+                            "insert into closings (sheet_id, closed_at, next_day, evidence_seq)"
+                                    + " values (:sheet, :now, :day, :seq)")
                     .bind("sheet", sheet)
                     .bind("day", nextDay)
                     .bind("seq", record)

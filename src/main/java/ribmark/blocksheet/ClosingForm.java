@@ -68,8 +68,8 @@ final class ClosingForm {
         walk.sheet().marks().forEach(this::checkReason);
         String name = walk.sheet().apprentice().name();
         stagesSeen()
-                .forEach(stage -> form.words(
-                        Draft.STAGE + stage.id(), stage.title(), "Type one sentence " + name + " can use."));
+                .forEach(stage ->
+                        form.words(Draft.STAGE + stage.id(), stage.title(), "Type one sentence " + name + " can use."));
         form.words("well", "One thing done well", "Type one thing you saw.");
         form.words("change", "One thing to change", "Type one thing to do otherwise.");
         form.words("next", "Next step", "Type what " + name + " does next.");
@@ -126,8 +126,7 @@ final class ClosingForm {
     Draft said() {
         Map<String, String> stages = new LinkedHashMap<>();
         stagesSeen().forEach(stage -> stages.put(stage.id(), form.value(Draft.STAGE + stage.id())));
-        return new Draft(
-                stages, form.value("well"), form.value("change"), form.value("next"), form.value("day"));
+        return new Draft(stages, form.value("well"), form.value("change"), form.value("next"), form.value("day"));
     }
 
     /** The words typed beside marks that say something else than before. */

@@ -50,7 +50,8 @@ public final class ClosingPages {
 
     private void show(Context ctx) {
         Walk walk = walk(ctx);
-        if (!walk.sheet().isOpen() || !walk.sheet().isKeptBy(Access.signedIn(ctx).id())) {
+        if (!walk.sheet().isOpen()
+                || !walk.sheet().isKeptBy(Access.signedIn(ctx).id())) {
             Site.see(ctx, address(walk.sheet()));
             return;
         }
@@ -97,8 +98,8 @@ public final class ClosingPages {
 
     private void keepWords(ClosingForm closing, BlockSheet sheet) {
         closing.changedWords()
-                .forEach((mark, words) -> sheets.mark(
-                        sheet.id(), mark.place(), mark.mark(), mark.faultId(), words, mark.observedAt()));
+                .forEach((mark, words) ->
+                        sheets.mark(sheet.id(), mark.place(), mark.mark(), mark.faultId(), words, mark.observedAt()));
     }
 
     /** The password is read as sent, never kept with what was typed. */

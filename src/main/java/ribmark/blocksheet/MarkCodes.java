@@ -10,6 +10,8 @@ final class MarkCodes {
     private MarkCodes() {}
 
     static Optional<Mark> of(String code) {
-        return Arrays.stream(Mark.values()).filter(mark -> mark.code().equals(code)).findFirst();
+        return Arrays.stream(Mark.values())
+                .filter(mark -> mark.code().equals(code))
+                .findFirst();
     }
 }

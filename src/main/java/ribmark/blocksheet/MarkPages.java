@@ -76,8 +76,7 @@ public final class MarkPages {
 
     private void keep(Context ctx, Walk walk, Place place, Mark mark, String reason) {
         Optional<String> fault = Optional.of(reason).filter(r -> !r.equals(IN_WORDS));
-        Optional<ribmark.blocksheet.Mark> held =
-                walk.sheet().mark(place).filter(before -> before.mark() == mark);
+        Optional<ribmark.blocksheet.Mark> held = walk.sheet().mark(place).filter(before -> before.mark() == mark);
         if (held.isEmpty() || !held.get().faultId().equals(fault)) {
             sheets.mark(
                     walk.sheet().id(),
@@ -155,7 +154,9 @@ public final class MarkPages {
     }
 
     private static java.util.List<String> words(BlockSheet sheet, Step step) {
-        return sheet.sidesOf(step.id()).stream().map(side -> "the " + side.word() + " side").toList();
+        return sheet.sidesOf(step.id()).stream()
+                .map(side -> "the " + side.word() + " side")
+                .toList();
     }
 
     private static boolean isStopped(Walk walk, Place place) {

@@ -29,10 +29,12 @@ public record Opening(Carcase carcase, Person apprentice, Person assessor, Strin
             throw new Refused("Nobody marks themselves. Another assessor opens this sheet.");
         }
         if (apprentice.disabled()) {
-            throw new Refused(apprentice.name() + "’s account is closed. Open it again first, or choose somebody else.");
+            throw new Refused(
+                    apprentice.name() + "’s account is closed. Open it again first, or choose somebody else.");
         }
         if (scope.isEmpty()) {
-            throw new Refused("Nothing of " + carcase.name() + " is left to watch on this side. See the sheets open on it.");
+            throw new Refused(
+                    "Nothing of " + carcase.name() + " is left to watch on this side. See the sheets open on it.");
         }
     }
 
@@ -42,7 +44,8 @@ public record Opening(Carcase carcase, Person apprentice, Person assessor, Strin
                 .filter(BlockSheet::isOpen)
                 .filter(sheet -> !sheet.apprentice().id().equals(apprentice.id()))
                 .filter(sheet -> worked.stream()
-                        .anyMatch(place -> scope.contains(place) && sheet.scope().contains(place)))
+                        .anyMatch(
+                                place -> scope.contains(place) && sheet.scope().contains(place)))
                 .toList();
     }
 }

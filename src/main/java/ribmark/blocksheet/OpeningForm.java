@@ -60,9 +60,7 @@ final class OpeningForm {
 
     private List<Place> places(Step step) {
         return step.sides().stream()
-                .filter(side -> side == Side.ONCE
-                        || !oneSide()
-                        || side.word().equals(form.value("side")))
+                .filter(side -> side == Side.ONCE || !oneSide() || side.word().equals(form.value("side")))
                 .map(side -> new Place(step.id(), side))
                 .toList();
     }

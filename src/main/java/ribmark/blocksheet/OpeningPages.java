@@ -104,13 +104,15 @@ public final class OpeningPages {
 
     private static void refuseTwice(Opening asked, List<BlockSheet> open) {
         open.stream()
-                .filter(sheet -> sheet.apprentice().id().equals(asked.apprentice().id()))
+                .filter(sheet ->
+                        sheet.apprentice().id().equals(asked.apprentice().id()))
                 .filter(sheet -> sheet.isKeptBy(asked.assessor().id()))
                 .filter(sheet -> sheet.scope().stream().anyMatch(asked.scope()::contains))
                 .findFirst()
                 .ifPresent(sheet -> {
-                    throw new Refused("You have a sheet open for " + sheet.apprentice().name() + " on "
-                            + sheet.carcase().name() + " already. Go on with that one; it is under Today.");
+                    throw new Refused(
+                            "You have a sheet open for " + sheet.apprentice().name() + " on "
+                                    + sheet.carcase().name() + " already. Go on with that one; it is under Today.");
                 });
     }
 
@@ -168,7 +170,13 @@ public final class OpeningPages {
     private List<String> open(Carcase carcase) {
         return sheets.openOf(carcase.id()).stream()
                 .map(sheet -> sheet.apprentice().name() + ", "
-                        + Words.count((int) sheet.scope().stream().map(Place::stepId).distinct().count(), "step", "steps")
+                        + Words.count(
+                                (int) sheet.scope().stream()
+                                        .map(Place::stepId)
+                                        .distinct()
+                                        .count(),
+                                "step",
+                                "steps")
                         + sidesOf(sheet) + ", with " + sheet.assessor().name() + ".")
                 .toList();
     }

@@ -52,7 +52,8 @@ public final class SheetPages {
         model.put("keeper", keeper);
         model.put("marked", !sheet.marks().isEmpty());
         model.put("standing", standing(sheet, keeper));
-        model.put("next", walk.next().map(place -> StepView.address(sheet, place)).orElse(null));
+        model.put(
+                "next", walk.next().map(place -> StepView.address(sheet, place)).orElse(null));
         model.put("nextWords", walk.next().map(place -> goOn(walk, place)).orElse(""));
         ctx.render("blocksheet/sheet.html", model);
     }
@@ -73,6 +74,8 @@ public final class SheetPages {
     static String goOn(Walk walk, Place place) {
         Step step = walk.step(place.stepId());
         String side = place.side() == Side.ONCE ? "" : ", " + place.side().word();
-        return (walk.sheet().marks().isEmpty() ? "Begin with step\u00a0" : "Go on with step\u00a0") + step.number() + side;
+        return (walk.sheet().marks().isEmpty() ? "Begin with step\u00a0" : "Go on with step\u00a0")
+                + step.number()
+                + side;
     }
 }

@@ -60,8 +60,7 @@ public record SheetView(List<Group> stages, String summary) {
     }
 
     private static String counted(BlockSheet sheet, Mark mark) {
-        int count =
-                (int) sheet.marks().stream().filter(m -> m.mark() == mark).count();
+        int count = (int) sheet.marks().stream().filter(m -> m.mark() == mark).count();
         return count == 0 ? "" : Words.count(count) + " " + mark.word();
     }
 

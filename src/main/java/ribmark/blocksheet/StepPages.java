@@ -96,7 +96,10 @@ public final class StepPages {
         model.put("mark", mark.code());
         model.put("stopped", mark == Mark.STOPPED);
         model.put("title", mark == Mark.STOPPED ? "Stopped: what was seen?" : "Not yet: what was seen?");
-        model.put("what", step.title() + (place.side() == Side.ONCE ? "." : ", " + place.side().word() + " side."));
+        model.put(
+                "what",
+                step.title()
+                        + (place.side() == Side.ONCE ? "." : ", " + place.side().word() + " side."));
         model.put(
                 "at",
                 step.number() + " of " + walk.breakdown().steps().size()
@@ -121,7 +124,9 @@ public final class StepPages {
 
     private static Reason reason(Step.Fault fault) {
         return new Reason(
-                fault.id(), fault.text(), fault.critical().map(Step.Critical::word).orElse(null));
+                fault.id(),
+                fault.text(),
+                fault.critical().map(Step.Critical::word).orElse(null));
     }
 
     private static Asked asked(BlockSheet sheet, Step.Question question) {

@@ -8,8 +8,7 @@ import ribmark.basics.Side;
 import ribmark.curriculum.Step;
 
 /** One step of a sheet as a line of a table: the marks it holds, why, and what was known when asked. */
-public record StepRow(
-        String number, String title, String href, Cell left, Cell right, String asked) {
+public record StepRow(String number, String title, String href, Cell left, Cell right, String asked) {
 
     /** What one side holds. */
     public record Cell(String code, String word, String words) {

@@ -45,7 +45,8 @@ public record StepView(
                 step.number() + " of " + walk.breakdown().steps().size(),
                 place.side().word(),
                 fields(sheet, step, place.side(), mayMark),
-                held.filter(mark -> mark.mark() == ribmark.competence.Mark.STOPPED).isPresent(),
+                held.filter(mark -> mark.mark() == ribmark.competence.Mark.STOPPED)
+                        .isPresent(),
                 held.filter(mark -> !mark.lacksReason()).isPresent(),
                 mayMark,
                 why(sheet),
@@ -63,7 +64,8 @@ public record StepView(
 
     /** The address of a step and side of a sheet; a step done once needs no side. */
     static String address(BlockSheet sheet, Place place) {
-        return address(sheet, place.stepId()) + (place.side() == Side.ONCE ? "" : "?side=" + place.side().word());
+        return address(sheet, place.stepId())
+                + (place.side() == Side.ONCE ? "" : "?side=" + place.side().word());
     }
 
     /** The marks as buttons, in the words of the content. */

@@ -21,7 +21,8 @@ import ribmark.web.Routes;
 public final class TodayPages {
 
     /** An open sheet as listed. */
-    public record Open(String words, String href, String go, String goHref, String keeper, String marks, String since) {}
+    public record Open(
+            String words, String href, String go, String goHref, String keeper, String marks, String since) {}
 
     /** A carcase that may be worked on. */
     public record OnTheRail(
@@ -38,11 +39,7 @@ public final class TodayPages {
 
     /** Today is today in the college's own zone. */
     public TodayPages(
-            BlockSheetStore sheets,
-            CarcaseStore carcases,
-            Supplier<Curriculum> curriculum,
-            Clock clock,
-            ZoneId zone) {
+            BlockSheetStore sheets, CarcaseStore carcases, Supplier<Curriculum> curriculum, Clock clock, ZoneId zone) {
         this.sheets = sheets;
         this.carcases = carcases;
         this.curriculum = curriculum;
@@ -61,15 +58,31 @@ public final class TodayPages {
         List<Carcase> accepted = carcases.accepted();
         Map<String, Object> model = new HashMap<>();
         model.put("lead", lead(acting, open));
-        model.put("mine", open.stream().filter(sheet -> sheet.isKeptBy(acting.id())).map(this::row).toList());
-        model.put("others", open.stream().filter(sheet -> !sheet.isKeptBy(acting.id())).map(this::row).toList());
-        model.put("carcases", accepted.stream().limit(NEWEST).map(carcase -> onTheRail(carcase, open)).toList());
+        model.put(
+                "mine",
+                open.stream()
+                        .filter(sheet -> sheet.isKeptBy(acting.id()))
+                        .map(this::row)
+                        .toList());
+        model.put(
+                "others",
+                open.stream()
+                        .filter(sheet -> !sheet.isKeptBy(acting.id()))
+                        .map(this::row)
+                        .toList());
+        model.put(
+                "carcases",
+                accepted.stream()
+                        .limit(NEWEST)
+                        .map(carcase -> onTheRail(carcase, open))
+                        .toList());
         model.put("more", accepted.size() > NEWEST);
         ctx.render("blocksheet/today.html", model);
     }
 
     private String lead(Acting acting, List<BlockSheet> open) {
-        int mine = (int) open.stream().filter(sheet -> sheet.isKeptBy(acting.id())).count();
+        int mine =
+                (int) open.stream().filter(sheet -> sheet.isKeptBy(acting.id())).count();
         String day = Words.day(clock.instant(), zone);
         return switch (mine) {
             case 0 -> "It is " + day + ". You have no sheet open.";

@@ -41,8 +41,7 @@ record Walk(Breakdown breakdown, BlockSheet sheet) {
     /** Every step and side to be watched. */
     List<Place> places() {
         return steps().stream()
-                .flatMap(step ->
-                        sheet.sidesOf(step.id()).stream().sorted().map(side -> new Place(step.id(), side)))
+                .flatMap(step -> sheet.sidesOf(step.id()).stream().sorted().map(side -> new Place(step.id(), side)))
                 .toList();
     }
 

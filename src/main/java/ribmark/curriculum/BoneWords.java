@@ -46,8 +46,8 @@ public final class BoneWords {
         sidesByName.forEach((name, sides) -> {
             Matcher numbered = NUMBERED.matcher(name);
             boolean has = numbered.matches();
-            List<Integer> numbers = kin.computeIfAbsent(
-                    new Kin(has ? numbered.group(1) : name, sides), key -> new ArrayList<>());
+            List<Integer> numbers =
+                    kin.computeIfAbsent(new Kin(has ? numbered.group(1) : name, sides), key -> new ArrayList<>());
             if (has) {
                 numbers.add(Integer.valueOf(numbered.group(2)));
             }

@@ -18,11 +18,7 @@ public record Known(String fact, String basis, String key, String title, String 
         List<Known> lines = new ArrayList<>();
         for (Ground ground : grounds) {
             lines.add(new Known(
-                    ground.fact(),
-                    ground.basis().word(),
-                    ground.source(),
-                    title(curriculum, ground.source()),
-                    null));
+                    ground.fact(), ground.basis().word(), ground.source(), title(curriculum, ground.source()), null));
         }
         return lines;
     }
@@ -38,7 +34,8 @@ public record Known(String fact, String basis, String key, String title, String 
 
     private static String place(RestsOn ground) {
         String holds = ground.place().map(where -> "Holds in " + where + ". ").orElse("");
-        String checked = ground.checked().map(day -> "Last looked up " + day + ".").orElse("");
+        String checked =
+                ground.checked().map(day -> "Last looked up " + day + ".").orElse("");
         return holds.isEmpty() && checked.isEmpty() ? null : (holds + checked).strip();
     }
 }

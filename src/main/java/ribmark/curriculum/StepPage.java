@@ -52,7 +52,8 @@ public record StepPage(
                 step,
                 sides(step),
                 Prose.of(step.how()),
-                Words.capital(new BoneWords(curriculum.skeleton()).say(step.landmark().bones())),
+                Words.capital(
+                        new BoneWords(curriculum.skeleton()).say(step.landmark().bones())),
                 alsoMind,
                 landmarks,
                 there(step.tools(), all::tool),
@@ -76,12 +77,11 @@ public record StepPage(
     }
 
     private static Watched watched(Step.Criterion criterion) {
-        String how =
-                switch (criterion.how()) {
-                    case "measure" -> "measured";
-                    case "ask" -> "asked";
-                    default -> "seen";
-                };
+        String how = switch (criterion.how()) {
+            case "measure" -> "measured";
+            case "ask" -> "asked";
+            default -> "seen";
+        };
         return new Watched(
                 criterion.watch(),
                 how,

@@ -6,14 +6,15 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** SHA-256 (FIPS 180-4), as hexadecimal text. */
-final class Digest {
+public final class Digest {
 
     /** What stands before the first record. */
     static final String NOTHING = "0".repeat(64);
 
     private Digest() {}
 
-    static String of(String text) {
+    /** The digest of a text, as 64 figures and letters. */
+    public static String of(String text) {
         return HexFormat.of().formatHex(bytes(text.getBytes(StandardCharsets.UTF_8)));
     }
 
