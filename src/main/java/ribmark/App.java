@@ -44,6 +44,10 @@ import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.TrimPages;
+import ribmark.weighing.WeighUpPages;
+import ribmark.weighing.WeighUpStore;
+import ribmark.weighing.WeighedCarcases;
 
 /** The whole program wired by hand, part by part: open this first. */
 public final class App implements AutoCloseable {
@@ -58,6 +62,8 @@ public final class App implements AutoCloseable {
     private final GroupStore groups;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
+    private final WeighUpStore weighUps;
+    private final WeighedCarcases weighed;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
@@ -76,6 +82,8 @@ public final class App implements AutoCloseable {
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.weighUps = new WeighUpStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
@@ -96,6 +104,12 @@ public final class App implements AutoCloseable {
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
+        addWeighUps();
+    }
+
+    private void addWeighUps() {
+        new WeighUpPages(weighUps, weighed, carcases, sheets, content::curriculum, settings.zone()).addTo(routes);
+        new TrimPages(weighUps, weighed, sheets, content::curriculum).addTo(routes);
     }
 
     private void addBlockSheets() {
@@ -111,7 +125,7 @@ public final class App implements AutoCloseable {
 
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS)
+        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS, WeighUpStore.MIRRORS)
                 .flatMap(List::stream)
                 .toList();
     }
@@ -180,6 +194,11 @@ public final class App implements AutoCloseable {
     /** The block sheets of this program. */
     public BlockSheetStore sheets() {
         return sheets;
+    }
+
+    /** What was weighed and measured in this program. */
+    public WeighUpStore weighUps() {
+        return weighUps;
     }
 
     /** The database of this program. */
