@@ -10,7 +10,7 @@ import ribmark.basics.Side;
 import ribmark.basics.Words;
 import ribmark.scoring.ReferenceTable.Row;
 import ribmark.weighing.Assembly.Placed;
-import ribmark.weighing.VerdictLine.Fact;
+import ribmark.weighing.PageLine.Fact;
 
 /** One balance to read: the ledger of the parts in the order they came off, the whole, the gap, and what is to be said of it. */
 public record BalanceView(

@@ -10,7 +10,7 @@ import ribmark.curriculum.Curriculum;
 import ribmark.scoring.Scale;
 import ribmark.weighing.KeptReading.Struck;
 import ribmark.weighing.KeptReading.Typed;
-import ribmark.weighing.VerdictLine.Fact;
+import ribmark.weighing.PageLine.Fact;
 
 /** One reading to look into: what was on the scale, on which scale, for whom and by whom, and why it was taken off the list. */
 public record ReadingView(UUID id, String name, String kg, List<Fact> facts, boolean counts, String why) {

@@ -74,17 +74,17 @@ final class Reckoning {
     }
 
     /** A line for each cut of the carcase, then one for each piece that is only balanced. */
-    List<VerdictLine> lines() {
+    List<PageLine> lines() {
         return lines(score, Optional.empty());
     }
 
     /** The same for what one block sheet freed, judged on the balance of the whole carcase. */
-    List<VerdictLine> lines(UUID sheet) {
+    List<PageLine> lines(UUID sheet) {
         return lines(score.freedOn(sheet.toString()), Optional.of(sheet));
     }
 
-    private List<VerdictLine> lines(WeighUpScore part, Optional<UUID> sheet) {
-        List<VerdictLine> lines = new ArrayList<>();
+    private List<PageLine> lines(WeighUpScore part, Optional<UUID> sheet) {
+        List<PageLine> lines = new ArrayList<>();
         part.cuts().forEach(cut -> lines.add(saying.cut(cut, part.weighUp())));
         placed().stream()
                 .filter(placed ->

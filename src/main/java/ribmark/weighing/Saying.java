@@ -13,8 +13,8 @@ import ribmark.curriculum.Step;
 import ribmark.scoring.CutYield;
 import ribmark.scoring.Ground;
 import ribmark.scoring.ReferenceTable.Row;
-import ribmark.weighing.VerdictLine.Fact;
-import ribmark.weighing.VerdictLine.Kind;
+import ribmark.weighing.PageLine.Fact;
+import ribmark.weighing.PageLine.Kind;
 
 /** Says what was reckoned in lines to read: cuts and measures by their names, figures by their sources. Nothing is reckoned here. */
 final class Saying {
@@ -28,7 +28,7 @@ final class Saying {
     }
 
     /** A cut against its table. */
-    VerdictLine cut(ScoredCut cut, WeighUp weighUp) {
+    PageLine cut(ScoredCut cut, WeighUp weighUp) {
         CutYield yield = cut.yield();
         String score = cut.judged() ? " Score\u00a0" + Numbers.places(yield.score(), 0) : "";
         List<Fact> facts = new ArrayList<>();
@@ -37,7 +37,7 @@ final class Saying {
         facts.add(1, new Fact("Carcase", carcase(weighUp)));
         yield.row().grounds().forEach(ground -> sentences.add(ground(ground)));
         sentences.add(Reasons.standing(weighUp));
-        return new VerdictLine(
+        return new PageLine(
                 Kind.YIELD,
                 step(yield.row().cut()),
                 cut.verdict().map(v -> Words.capital(v.word())).orElse(NOT_SCORED),
@@ -51,7 +51,7 @@ final class Saying {
     }
 
     /** A piece that is balanced and not scored, and why. */
-    VerdictLine balancedOnly(Reading reading, WeighUp weighUp, Optional<Piece> piece, String name) {
+    PageLine balancedOnly(Reading reading, WeighUp weighUp, Optional<Piece> piece, String name) {
         double percent = weighUp.percentOf(reading);
         Optional<Row> row = weighUp.row(reading.cut());
         String why = whyOnlyBalanced(reading, row);
@@ -61,7 +61,7 @@ final class Saying {
         facts.add(new Fact("Carcase", carcase(weighUp)));
         facts.add(new Fact("Share", Numbers.places(percent, 3) + "\u00a0% of the carcase"));
         sentences.add("It counts in the balance of what it came out of.");
-        return new VerdictLine(
+        return new PageLine(
                 Kind.YIELD,
                 piece.map(p -> step(p.cut().id())).orElse(""),
                 NOT_SCORED,
@@ -84,7 +84,7 @@ final class Saying {
     }
 
     /** A trim measure against its limits. */
-    VerdictLine trim(TrimReading trim) {
+    PageLine trim(TrimReading trim) {
         var conformity = trim.conformity();
         var measure = trim.measure();
         String word = Words.capital(conformity.verdict().word());
@@ -95,7 +95,7 @@ final class Saying {
             sentences.add(0, measure.text());
         }
         measure.grounds().forEach(ground -> sentences.add(ground(ground)));
-        return new VerdictLine(
+        return new PageLine(
                 Kind.TRIM,
                 measure.step(),
                 word,

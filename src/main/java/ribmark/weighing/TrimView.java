@@ -9,7 +9,7 @@ import ribmark.curriculum.Step;
 import ribmark.scoring.TrimMeasure;
 
 /** The trim measures of one step on one sheet: a field for each side, and the verdict on what was typed. */
-public record TrimView(Step step, List<Field> fields, List<VerdictLine> lines) {
+public record TrimView(Step step, List<Field> fields, List<PageLine> lines) {
 
     /** One thing to measure on one side. */
     public record Field(TrimMeasure measure, Side side) {
@@ -60,7 +60,7 @@ public record TrimView(Step step, List<Field> fields, List<VerdictLine> lines) {
             List<Field> fields = all.stream()
                     .filter(f -> f.measure().step().equals(step.id()))
                     .toList();
-            List<VerdictLine> lines = fields.stream()
+            List<PageLine> lines = fields.stream()
                     .flatMap(field -> readings.stream()
                             .filter(r -> r.measure().id().equals(field.measure().id()) && r.side() == field.side()))
                     .map(saying::trim)

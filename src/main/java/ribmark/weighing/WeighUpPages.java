@@ -194,10 +194,10 @@ public final class WeighUpPages {
         return on.pieces().of(kept).map(Piece::name).orElse(kept.typed().cut());
     }
 
-    private static List<VerdictLine.OfSheet> ofSheets(Reckoning reckoning, List<BlockSheet> seen) {
+    private static List<PageLine.OfSheet> ofSheets(Reckoning reckoning, List<BlockSheet> seen) {
         return seen.stream()
                 .map(sheet ->
-                        new VerdictLine.OfSheet(sheet.id(), sheet.apprentice().name(), reckoning.lines(sheet.id())))
+                        new PageLine.OfSheet(sheet.id(), sheet.apprentice().name(), reckoning.lines(sheet.id())))
                 .filter(ofSheet -> !ofSheet.lines().isEmpty())
                 .toList();
     }

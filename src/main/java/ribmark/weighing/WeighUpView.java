@@ -17,8 +17,8 @@ public record WeighUpView(
         String last,
         BalanceView balance,
         List<BalanceView> inner,
-        List<VerdictLine> lines,
-        List<VerdictLine.OfSheet> sheets,
+        List<PageLine> lines,
+        List<PageLine.OfSheet> sheets,
         String score,
         List<String> notes,
         String standing,
@@ -68,7 +68,7 @@ public record WeighUpView(
     }
 
     /** The same with everything reckoned. */
-    WeighUpView with(Reckoning reckoning, KeptReading newest, List<VerdictLine.OfSheet> ofSheets) {
+    WeighUpView with(Reckoning reckoning, KeptReading newest, List<PageLine.OfSheet> ofSheets) {
         return new WeighUpView(
                 id,
                 title,

@@ -24,15 +24,15 @@ public final class WeighedCarcases {
     }
 
     /** What the apprentice of this sheet freed and how it was trimmed, line by line; the very lines the assessor sees. */
-    public List<VerdictLine> forSheet(BlockSheet sheet) {
-        List<VerdictLine> lines = new ArrayList<>();
+    public List<PageLine> forSheet(BlockSheet sheet) {
+        List<PageLine> lines = new ArrayList<>();
         reckon(sheet.carcase(), List.of()).ifPresent(reckoning -> lines.addAll(reckoning.lines(sheet.id())));
         lines.addAll(trimLines(sheet));
         return lines;
     }
 
     /** The trim measures of a sheet against their limits. */
-    List<VerdictLine> trimLines(BlockSheet sheet) {
+    List<PageLine> trimLines(BlockSheet sheet) {
         Saying saying = new Saying(curriculum.get());
         return trim(List.of(sheet.id())).stream().map(saying::trim).toList();
     }
