@@ -53,6 +53,10 @@ import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.TrimPages;
+import ribmark.weighing.WeighUpPages;
+import ribmark.weighing.WeighUpStore;
+import ribmark.weighing.WeighedCarcases;
 
 /** The whole program wired by hand, part by part: open this first. */
 public final class App implements AutoCloseable {
@@ -69,6 +73,8 @@ public final class App implements AutoCloseable {
     private final BlockSheetStore sheets;
     private final SignOffStore signOffs;
     private final Standings standings;
+    private final WeighUpStore weighUps;
+    private final WeighedCarcases weighed;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
@@ -89,6 +95,8 @@ public final class App implements AutoCloseable {
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
+        this.weighUps = new WeighUpStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
@@ -110,6 +118,12 @@ public final class App implements AutoCloseable {
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
         addStandings();
+        addWeighUps();
+    }
+
+    private void addWeighUps() {
+        new WeighUpPages(weighUps, weighed, carcases, sheets, content::curriculum, settings.zone()).addTo(routes);
+        new TrimPages(weighUps, weighed, sheets, content::curriculum).addTo(routes);
     }
 
     private void addBlockSheets() {
@@ -136,7 +150,12 @@ public final class App implements AutoCloseable {
 
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS, SignOffStore.MIRRORS, ExportStore.MIRRORS)
+        return Stream.of(
+                        CarcaseStore.MIRRORS,
+                        BlockSheetStore.MIRRORS,
+                        SignOffStore.MIRRORS,
+                        WeighUpStore.MIRRORS,
+                        ExportStore.MIRRORS)
                 .flatMap(List::stream)
                 .toList();
     }
@@ -210,6 +229,9 @@ public final class App implements AutoCloseable {
     /** What is taught and judged. */
     public Curriculum curriculum() {
         return content.curriculum();
+    /** What was weighed and measured in this program. */
+    public WeighUpStore weighUps() {
+        return weighUps;
     }
 
     /** The database of this program. */
