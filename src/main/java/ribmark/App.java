@@ -102,7 +102,12 @@ public final class App implements AutoCloseable {
     }
 
     private void addFeedback() {
-        new FeedbackPages(sheets, replies, sheet -> List.of(), content.curriculum().breakdown(), settings.zone())
+        new FeedbackPages(
+                        sheets,
+                        replies,
+                        sheet -> List.of(),
+                        content.curriculum().breakdown(),
+                        settings.zone())
                 .addTo(routes);
     }
 
