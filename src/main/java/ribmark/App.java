@@ -13,6 +13,9 @@ import ribmark.blocksheet.ClosingPages;
 import ribmark.blocksheet.MarkPages;
 import ribmark.blocksheet.OpeningPages;
 import ribmark.blocksheet.SheetPages;
+import ribmark.blocksheet.SignOffPages;
+import ribmark.blocksheet.SignOffStore;
+import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.ContentInUse;
@@ -27,10 +30,15 @@ import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
 import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
+import ribmark.export.ExportPages;
+import ribmark.export.ExportStore;
+import ribmark.export.ReportPages;
+import ribmark.export.Reports;
 import ribmark.feedback.FeedbackPages;
 import ribmark.feedback.ReplyStore;
 import ribmark.people.Access;
 import ribmark.people.Acting;
+import ribmark.people.Apprentices;
 import ribmark.people.GroupStore;
 import ribmark.people.Guesses;
 import ribmark.people.NewPasswordPages;
@@ -40,6 +48,7 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.progress.ProgressPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
@@ -60,6 +69,8 @@ public final class App implements AutoCloseable {
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
     private final ReplyStore replies;
+    private final SignOffStore signOffs;
+    private final Standings standings;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
@@ -79,6 +90,8 @@ public final class App implements AutoCloseable {
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
         this.replies = new ReplyStore(database, log, clock);
+        this.signOffs = new SignOffStore(database, log, people, clock);
+        this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
@@ -98,6 +111,7 @@ public final class App implements AutoCloseable {
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
+        addStandings();
         addFeedback();
     }
 
@@ -122,9 +136,25 @@ public final class App implements AutoCloseable {
         new ClosingPages(sheets, curriculum, passwords, clock, settings.zone()).addTo(routes);
     }
 
+    private void addStandings() {
+        Apprentices apprentices = new Apprentices(people, groups);
+        new SignOffPages(standings, signOffs, apprentices, passwords).addTo(routes);
+        new ProgressPages(standings, apprentices, groups).addTo(routes);
+        Reports reports = new Reports(standings, log, clock);
+        ExportStore store = new ExportStore(database, log);
+        ExportPages exports = new ExportPages(store, groups, people, settings.zone());
+        new ReportPages(reports, store, exports, standings, groups).addTo(routes);
+        exports.addTo(routes);
+    }
+
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS, List.of(ReplyStore.MIRROR))
+        return Stream.of(
+                        CarcaseStore.MIRRORS,
+                        BlockSheetStore.MIRRORS,
+                        SignOffStore.MIRRORS,
+                        ExportStore.MIRRORS,
+                        List.of(ReplyStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -198,6 +228,16 @@ public final class App implements AutoCloseable {
     /** The database of this program. */
     public Database database() {
         return database;
+    }
+
+    /** Where apprentices stand, for commands and tests. */
+    public Standings standings() {
+        return standings;
+    }
+
+    /** The sign-offs of this program. */
+    public SignOffStore signOffs() {
+        return signOffs;
     }
 
     /** The evidence log of this program. */
