@@ -48,6 +48,7 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
@@ -123,6 +124,7 @@ public final class App implements AutoCloseable {
                         content.curriculum().breakdown(),
                         settings.zone())
                 .addTo(routes);
+        new MyPages(standings, replies).addTo(routes);
     }
 
     private void addBlockSheets() {
