@@ -105,7 +105,7 @@ public record SheetFeedback(
                 fault.map(Step.Fault::mend).orElse(""));
     }
 
-    /** The marks of a step in one line: {@code Left unaided, right not yet}. */
+    /** The marks of a step in one line: {@code Left: unaided, right: not yet}. */
     String marksInWords(Step step) {
         return Words.capital(sheet.marksOf(step.id()).stream()
                 .map(mark -> sided(mark, mark.mark().word()))
@@ -113,6 +113,6 @@ public record SheetFeedback(
     }
 
     private static String sided(Mark mark, String word) {
-        return mark.side() == Side.ONCE ? word : mark.side().word() + " " + word;
+        return mark.side() == Side.ONCE ? word : mark.side().word() + ": " + word;
     }
 }

@@ -30,6 +30,7 @@ public record MyPage(
         String more,
         String waiting,
         String steps,
+        String study,
         RibStrip strip) {
 
     /** Feedback not answered yet. */
@@ -75,6 +76,9 @@ public record MyPage(
                         : "",
                 waiting(record),
                 Words.capital(Words.count(record.steps().size(), "step", "steps")),
+                missing.isEmpty()
+                        ? "/study"
+                        : "/study?stage=" + missing.get(0).step().stageId(),
                 RibStrip.of(breakdown, record));
     }
 

@@ -53,7 +53,7 @@ class FeedbackPagesTest {
 
         assertThat(step.heading()).isEqualTo("Cut the fore line");
         assertThat(step.text())
-                .contains("Left unaided, right not yet")
+                .contains("Left: unaided, right: not yet")
                 .contains("Knife rode up onto a rib. “Twice, near the chine.”")
                 .contains("Next time: Feel each stroke keep to the space.");
         assertThat(step.follow("Show me").path()).isEqualTo("/steps/fores-cut");
