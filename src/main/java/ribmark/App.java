@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import ribmark.carcase.CarcasePages;
 import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
@@ -18,6 +17,7 @@ import ribmark.blocksheet.SignOffPages;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
+import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.ContentPages;
@@ -35,6 +35,8 @@ import ribmark.export.ExportPages;
 import ribmark.export.ExportStore;
 import ribmark.export.ReportPages;
 import ribmark.export.Reports;
+import ribmark.feedback.FeedbackPages;
+import ribmark.feedback.ReplyStore;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
@@ -47,6 +49,7 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
@@ -71,6 +74,7 @@ public final class App implements AutoCloseable {
     private final GroupStore groups;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
+    private final ReplyStore replies;
     private final SignOffStore signOffs;
     private final Standings standings;
     private final WeighUpStore weighUps;
@@ -93,6 +97,7 @@ public final class App implements AutoCloseable {
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.weighUps = new WeighUpStore(database, log, people, clock);
@@ -119,11 +124,17 @@ public final class App implements AutoCloseable {
         addBlockSheets();
         addStandings();
         addWeighUps();
+        addFeedback();
     }
 
     private void addWeighUps() {
         new WeighUpPages(weighUps, weighed, carcases, sheets, content::curriculum, settings.zone()).addTo(routes);
         new TrimPages(weighUps, weighed, sheets, content::curriculum).addTo(routes);
+    }
+
+    private void addFeedback() {
+        new FeedbackPages(sheets, replies, weighed, content.curriculum().breakdown(), settings.zone()).addTo(routes);
+        new MyPages(standings, replies).addTo(routes);
     }
 
     private void addBlockSheets() {
@@ -155,7 +166,8 @@ public final class App implements AutoCloseable {
                         BlockSheetStore.MIRRORS,
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
-                        ExportStore.MIRRORS)
+                        ExportStore.MIRRORS,
+                        List.of(ReplyStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -229,6 +241,8 @@ public final class App implements AutoCloseable {
     /** What is taught and judged. */
     public Curriculum curriculum() {
         return content.curriculum();
+    }
+
     /** What was weighed and measured in this program. */
     public WeighUpStore weighUps() {
         return weighUps;
