@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.ContentPages;
@@ -78,6 +79,7 @@ public final class App implements AutoCloseable {
         new SignInPages(people, passwords, sessions, access, new Guesses(database, clock)).addTo(routes);
         new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
         new PeoplePages(people, groups, links).addTo(routes);
+        new CarcasePages(carcases, content.curriculum(), clock, settings.zone()).addTo(routes);
         new StepPages(content.curriculum()).addTo(routes);
         new ContentPages(content).addTo(routes);
         new StudyPages(content.curriculum()).addTo(routes);
