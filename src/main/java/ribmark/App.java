@@ -5,11 +5,20 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import ribmark.blocksheet.BlockPages;
+import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.ClosingPages;
+import ribmark.blocksheet.MarkPages;
+import ribmark.blocksheet.OpeningPages;
+import ribmark.blocksheet.SheetPages;
+import ribmark.blocksheet.TodayPages;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.ContentPages;
+import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.StepPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
@@ -48,6 +57,7 @@ public final class App implements AutoCloseable {
     private final Passwords passwords;
     private final GroupStore groups;
     private final CarcaseStore carcases;
+    private final BlockSheetStore sheets;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
@@ -65,6 +75,7 @@ public final class App implements AutoCloseable {
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
+        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
@@ -84,11 +95,25 @@ public final class App implements AutoCloseable {
         new ContentPages(content).addTo(routes);
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
+        addBlockSheets();
+    }
+
+    private void addBlockSheets() {
+        Supplier<Curriculum> curriculum = content::curriculum;
+        new TodayPages(sheets, carcases, curriculum, clock, settings.zone()).addTo(routes);
+        new OpeningPages(sheets, carcases, people, curriculum).addTo(routes);
+        new SheetPages(sheets, curriculum, settings.zone()).addTo(routes);
+        BlockPages block = new BlockPages(sheets, curriculum);
+        block.addTo(routes);
+        new MarkPages(block, sheets, clock).addTo(routes);
+        new ClosingPages(sheets, curriculum, passwords, clock, settings.zone()).addTo(routes);
     }
 
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return Stream.of(CarcaseStore.MIRRORS).flatMap(List::stream).toList();
+        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS)
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** Checks the evidence log against itself and the head kept beside it. */
@@ -150,6 +175,11 @@ public final class App implements AutoCloseable {
     /** The carcases of this program. */
     public CarcaseStore carcases() {
         return carcases;
+    }
+
+    /** The block sheets of this program. */
+    public BlockSheetStore sheets() {
+        return sheets;
     }
 
     /** The database of this program. */

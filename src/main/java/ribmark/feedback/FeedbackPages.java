@@ -68,9 +68,13 @@ public final class FeedbackPages {
                 "feedback/list.html",
                 Map.of(
                         "fresh",
-                        newestFirst.stream().filter(row -> !answered.contains(row.id())).toList(),
+                        newestFirst.stream()
+                                .filter(row -> !answered.contains(row.id()))
+                                .toList(),
                         "answered",
-                        newestFirst.stream().filter(row -> answered.contains(row.id())).toList()));
+                        newestFirst.stream()
+                                .filter(row -> answered.contains(row.id()))
+                                .toList()));
     }
 
     private Row row(BlockSheet sheet) {
@@ -132,8 +136,7 @@ public final class FeedbackPages {
     }
 
     private void render(Context ctx, BlockSheet sheet, Form form) {
-        SheetFeedback feedback =
-                SheetFeedback.of(sheet, breakdown, weighed.of(sheet), replies.allOf(sheet.id()), zone);
+        SheetFeedback feedback = SheetFeedback.of(sheet, breakdown, weighed.of(sheet), replies.allOf(sheet.id()), zone);
         ctx.render("feedback/sheet.html", model(ctx, feedback, form));
     }
 

@@ -23,8 +23,7 @@ public final class ReplyStore {
     private record Row(UUID id, UUID sheet, String agrees, java.time.Instant at, long record) {
 
         Reply with(Map<String, String> words) {
-            return new Reply(
-                    id, sheet, Reply.Agrees.of(agrees).orElseThrow(), words.getOrDefault("words", ""), at);
+            return new Reply(id, sheet, Reply.Agrees.of(agrees).orElseThrow(), words.getOrDefault("words", ""), at);
         }
     }
 

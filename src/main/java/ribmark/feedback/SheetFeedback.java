@@ -67,13 +67,14 @@ public record SheetFeedback(
     }
 
     private static Answered answered(Reply reply, ZoneId zone) {
-        return new Answered(
-                Words.day(reply.repliedAt(), zone), reply.agrees().word(), reply.words());
+        return new Answered(Words.day(reply.repliedAt(), zone), reply.agrees().word(), reply.words());
     }
 
     /** The ticket strip; whoever teaches also reads whose sheet it is. */
     public List<Pair> pairs(boolean own) {
-        Stream<Pair> whose = own ? Stream.of() : Stream.of(new Pair("Apprentice", sheet.apprentice().name(), false));
+        Stream<Pair> whose = own
+                ? Stream.of()
+                : Stream.of(new Pair("Apprentice", sheet.apprentice().name(), false));
         return Stream.concat(
                         whose,
                         Stream.of(
@@ -85,7 +86,9 @@ public record SheetFeedback(
 
     /** The newest answer in a word, for the stub. */
     public String answer() {
-        return answers.isEmpty() ? "None yet" : Words.capital(answers.get(answers.size() - 1).agrees());
+        return answers.isEmpty()
+                ? "None yet"
+                : Words.capital(answers.get(answers.size() - 1).agrees());
     }
 
     /** Every mark of a step, left before right. */

@@ -69,14 +69,15 @@ final class Assembly {
     /** Readings of a cut that was weighed again in its parts, by the cut: they are compared, not added. */
     Map<String, List<Placed>> coarser() {
         return coarser.stream()
-                .collect(Collectors.groupingBy(
-                        p -> p.kept().typed().cut(), LinkedHashMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(p -> p.kept().typed().cut(), LinkedHashMap::new, Collectors.toList()));
     }
 
     /** The row a reading was taken for, while a table knows it. */
     private Optional<String> row(KeptReading reading) {
-        return reading.typed().row().filter(row -> pieces.tables().stream()
-                .anyMatch(table -> table.row(row).isPresent()));
+        return reading.typed()
+                .row()
+                .filter(row -> pieces.tables().stream()
+                        .anyMatch(table -> table.row(row).isPresent()));
     }
 
     private String levelJudged(String row) {
@@ -90,7 +91,8 @@ final class Assembly {
     }
 
     private Stream<KeptReading> ofRow(String row) {
-        return counting.stream().filter(reading -> row(reading).filter(row::equals).isPresent());
+        return counting.stream()
+                .filter(reading -> row(reading).filter(row::equals).isPresent());
     }
 
     private boolean atItsMoment(String row, String cut) {
@@ -129,8 +131,9 @@ final class Assembly {
     private Reading part(KeptReading kept) {
         var typed = kept.typed();
         Optional<String> whole = typed.partOf()
-                .or(() -> lineage.wholeOf(new Lineage.Of(typed.cut(), typed.side()), row -> tables.stream()
-                        .anyMatch(table -> table.row(row).isPresent())));
+                .or(() -> lineage.wholeOf(
+                        new Lineage.Of(typed.cut(), typed.side()),
+                        row -> tables.stream().anyMatch(table -> table.row(row).isPresent())));
         return reading(kept, typed.cut(), "", whole.orElse(""));
     }
 
@@ -153,9 +156,11 @@ final class Assembly {
 
     /** The scale with this id; one that is no longer listed counts as the roughest there is. */
     static Scale scale(Curriculum curriculum, String id) {
-        return curriculum.scale(id).orElseGet(() -> curriculum.scales().stream()
-                .max(Comparator.comparingDouble(Scale::varianceG2))
-                .orElseThrow());
+        return curriculum
+                .scale(id)
+                .orElseGet(() -> curriculum.scales().stream()
+                        .max(Comparator.comparingDouble(Scale::varianceG2))
+                        .orElseThrow());
     }
 
     /** The inner balances with every piece named that has no weight yet, and each coarser weight held against its parts. */
@@ -168,7 +173,9 @@ final class Assembly {
 
     private Balance completed(WeighUp weighUp, Balance balance) {
         Set<Lineage.Of> weighed = placed.stream()
-                .filter(p -> weighUp.wholeOf(p.reading()).filter(balance.of()::equals).isPresent())
+                .filter(p -> weighUp.wholeOf(p.reading())
+                        .filter(balance.of()::equals)
+                        .isPresent())
                 .map(Assembly::of)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         Set<Lineage.Of> known = new LinkedHashSet<>();
@@ -179,7 +186,8 @@ final class Assembly {
         List<Lineage.Of> sides = curriculum.cut(whole).orElseThrow().sides().stream()
                 .map(side -> new Lineage.Of(whole, side))
                 .toList();
-        return missingToo(balance, lineage.missing(sides, weighed, known).stream().map(Lineage.Of::toString));
+        return missingToo(
+                balance, lineage.missing(sides, weighed, known).stream().map(Lineage.Of::toString));
     }
 
     private List<Lineage.Of> cutsOf(Row row) {

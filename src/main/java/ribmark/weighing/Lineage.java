@@ -32,11 +32,13 @@ final class Lineage {
 
     /** The row of the smallest weighed-for piece that holds all bones of this one, among the rows asked for. */
     Optional<String> wholeOf(Of piece, Predicate<String> rowIsThere) {
-        List<String> bones = curriculum.cut(piece.cut()).map(cut -> cut.bones(piece.side())).orElse(List.of());
+        List<String> bones =
+                curriculum.cut(piece.cut()).map(cut -> cut.bones(piece.side())).orElse(List.of());
         return curriculum.cuts().stream()
                 .filter(cut -> cut.rows().stream().anyMatch(rowIsThere))
                 .filter(cut -> !bones.isEmpty() && holdings(cut).anyMatch(held -> allWithin(bones, held.parts())))
-                .min(Comparator.comparingInt(cut -> cut.holdings().get(0).parts().size()))
+                .min(Comparator.comparingInt(
+                        cut -> cut.holdings().get(0).parts().size()))
                 .flatMap(cut -> cut.rows().stream().filter(rowIsThere).findFirst());
     }
 

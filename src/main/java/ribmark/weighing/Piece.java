@@ -30,7 +30,9 @@ record Piece(Cut cut, Optional<Row> row, Side side, String stage, boolean oneOfS
         if (row.isEmpty()) {
             return "balanced only";
         }
-        return cut.moment().map(moment -> moment + "; balanced only").orElse(row.get().moment());
+        return cut.moment()
+                .map(moment -> moment + "; balanced only")
+                .orElse(row.get().moment());
     }
 
     /** Whether nothing in it tells what larger piece it came out of. */

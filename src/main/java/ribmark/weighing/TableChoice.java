@@ -24,7 +24,8 @@ final class TableChoice {
                 .sorted(COARSE_FIRST)
                 .toList();
         if (usable.isEmpty()) {
-            throw new Refused("No reference table can judge this carcase as it was dressed. Ask your tutor for one that can.");
+            throw new Refused(
+                    "No reference table can judge this carcase as it was dressed. Ask your tutor for one that can.");
         }
         return usable;
     }
@@ -37,8 +38,7 @@ final class TableChoice {
                         .allMatch(row -> some.stream().anyMatch(t -> t.row(row).isPresent())))
                 .toList();
         return fitting.stream()
-                .min(Comparator.<List<ReferenceTable>>comparingInt(List::size)
-                        .thenComparingLong(TableChoice::rows))
+                .min(Comparator.<List<ReferenceTable>>comparingInt(List::size).thenComparingLong(TableChoice::rows))
                 .orElse(usable);
     }
 

@@ -177,11 +177,14 @@ public final class WeighUpStore {
         }
         Map<List<Object>, KeptTrim> newest = new LinkedHashMap<>();
         database.reading(handle -> handle.createQuery(
-                        "select * from trim_readings where sheet_id in (<sheets>) order by evidence_seq")
-                .bindList("sheets", List.copyOf(sheets))
-                .map((row, ctx) -> new KeptTrim(
-                        id(row, "sheet_id"), row.getString("measure_id"), side(row), row.getString("value_typed")))
-                .list())
+                                "select * from trim_readings where sheet_id in (<sheets>) order by evidence_seq")
+                        .bindList("sheets", List.copyOf(sheets))
+                        .map((row, ctx) -> new KeptTrim(
+                                id(row, "sheet_id"),
+                                row.getString("measure_id"),
+                                side(row),
+                                row.getString("value_typed")))
+                        .list())
                 .forEach(trim -> newest.put(List.of(trim.sheet(), trim.measure(), trim.side()), trim));
         List<KeptTrim> counting = new ArrayList<>(newest.values());
         counting.removeIf(trim -> trim.value() == null);
