@@ -7,12 +7,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import ribmark.admin.DemoClock;
+import ribmark.admin.DemoCollege;
+import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
 import ribmark.blocksheet.MarkPages;
 import ribmark.blocksheet.OpeningPages;
 import ribmark.blocksheet.SheetPages;
+import ribmark.blocksheet.SignOffStore;
+import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
@@ -28,6 +33,7 @@ import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
 import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
+import ribmark.feedback.ReplyStore;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.GroupStore;
@@ -44,6 +50,7 @@ import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.WeighUpStore;
 
 /** The whole program wired by hand, part by part: open this first. */
 public final class App implements AutoCloseable {
@@ -61,11 +68,21 @@ public final class App implements AutoCloseable {
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
+    private final Optional<DemoCollege> college;
     private final Routes routes = new Routes();
     private final Javalin server;
 
     /** Opens the database and puts every part together; nothing listens yet. */
     public App(Settings settings, Clock clock) {
+        this(settings, clock, Optional.empty());
+    }
+
+    /** The same with an invented college in it, not filled in yet. */
+    static App demo(Settings settings, DemoClock clock) {
+        return new App(settings, clock, Optional.of(clock));
+    }
+
+    private App(Settings settings, Clock clock, Optional<DemoClock> demo) {
         this.settings = settings;
         this.clock = clock;
         this.content = ContentInUse.read(settings.content());
@@ -80,6 +97,7 @@ public final class App implements AutoCloseable {
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
+        this.college = demo.map(stopped -> new DemoCollege(stores(), stopped));
         addRoutes();
         Once once = new Once(database, log, clock, this::who);
         this.server = new Site(routes, this::frame, access::role, once::keep).server();
@@ -96,6 +114,24 @@ public final class App implements AutoCloseable {
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
+        college.ifPresent(invented -> invented.pages().addTo(routes));
+    }
+
+    private DemoStores stores() {
+        SignOffStore signOffs = new SignOffStore(database, log, people, clock);
+        return new DemoStores(
+                database,
+                people,
+                passwords,
+                groups,
+                carcases,
+                sheets,
+                new WeighUpStore(database, log, people, clock),
+                signOffs,
+                new ReplyStore(database, log, clock),
+                new Standings(sheets, signOffs, content::curriculum, clock, settings.zone()),
+                content.curriculum(),
+                settings.zone());
     }
 
     private void addBlockSheets() {
@@ -130,7 +166,7 @@ public final class App implements AutoCloseable {
     }
 
     private ribmark.web.Frame frame(Context ctx) {
-        return Places.frame(ctx, access.acting(ctx));
+        return Places.frame(ctx, access.acting(ctx), college.isPresent());
     }
 
     private String who(Context ctx) {
@@ -139,6 +175,11 @@ public final class App implements AutoCloseable {
 
     private void home(Context ctx) {
         Site.see(ctx, access.role(ctx).map(Places::first).orElse("/sign-in"));
+    }
+
+    /** The invented college of the demo. */
+    DemoCollege college() {
+        return college.orElseThrow();
     }
 
     /** Begins to listen on loopback and answers the address. */

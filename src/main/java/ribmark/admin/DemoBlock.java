@@ -15,8 +15,8 @@ import ribmark.blocksheet.Opening;
 import ribmark.blocksheet.Place;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Breakdown;
-import ribmark.curriculum.Step.Question;
 import ribmark.curriculum.Step;
+import ribmark.curriculum.Step.Question;
 
 /** Tells what was watched at the block: sheets opened, marks given one after the other, questions asked, sheets closed. */
 final class DemoBlock {
@@ -84,7 +84,8 @@ final class DemoBlock {
         given.forEach(each -> each.fault()
                 .filter(fault -> step(each.place().stepId()).fault(fault).isEmpty())
                 .ifPresent(fault -> {
-                    throw new Refused("“" + fault + "” is no fault of " + each.place().stepId() + ".");
+                    throw new Refused(
+                            "“" + fault + "” is no fault of " + each.place().stepId() + ".");
                 }));
         Set<String> steps = sheet.scope(breakdown).stream().map(Place::stepId).collect(Collectors.toSet());
         sheet.asked().keySet().forEach(question -> {
@@ -93,7 +94,8 @@ final class DemoBlock {
             }
         });
         Set<String> marked = given.stream().map(each -> each.place().text()).collect(Collectors.toSet());
-        Set<String> markedSteps = given.stream().map(each -> each.place().stepId()).collect(Collectors.toSet());
+        Set<String> markedSteps =
+                given.stream().map(each -> each.place().stepId()).collect(Collectors.toSet());
         sheet.words().keySet().stream()
                 .filter(name -> !marked.contains(name) && !markedSteps.contains(name))
                 .forEach(name -> {
@@ -114,8 +116,7 @@ final class DemoBlock {
 
     private void mark(String apprentice, DemoSheet sheet, DemoSheet.Given given, Instant moment) {
         UUID id = roster.sheetId(apprentice, sheet.lamb());
-        stores.sheets()
-                .mark(id, given.place(), given.mark(), given.fault(), given.words(), moment);
+        stores.sheets().mark(id, given.place(), given.mark(), given.fault(), given.words(), moment);
         sheet.asked().forEach((question, answered) -> {
             if (stepAsking(question).id().equals(given.place().stepId())) {
                 stores.sheets().answer(id, given.place().stepId(), question, known(answered));

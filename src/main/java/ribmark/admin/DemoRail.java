@@ -52,9 +52,10 @@ final class DemoRail {
             throw new Refused("A carcase that is held or refused needs a reason.");
         }
         var intake = body.intake(
-                breakdown.id(), breakdown.dressing(), story.moments().day(story.moments().at(body.when())));
-        Carcase made = stores.carcases()
-                .add(body.lamb(), intake, body.decided(), body.why(), roster.person(body.by()));
+                breakdown.id(),
+                breakdown.dressing(),
+                story.moments().day(story.moments().at(body.when())));
+        Carcase made = stores.carcases().add(body.lamb(), intake, body.decided(), body.why(), roster.person(body.by()));
         if (made.number() != body.lamb()) {
             throw new Refused("It was given the number " + made.number() + ".");
         }

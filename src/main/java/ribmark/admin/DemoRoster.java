@@ -32,7 +32,11 @@ final class DemoRoster {
                 .forEach(left -> story.at(
                         left.when(),
                         "people.yaml, " + left.name(),
-                        () -> stores.people().change(person(left.name()).id(), true, person(left.by()).id())));
+                        () -> stores.people()
+                                .change(
+                                        person(left.name()).id(),
+                                        true,
+                                        person(left.by()).id())));
     }
 
     private void open(DemoPeople.Member member, String hash) {

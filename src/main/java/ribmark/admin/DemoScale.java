@@ -51,9 +51,7 @@ final class DemoScale {
     }
 
     private Typed typed(DemoWeighUps.OnTheScale told, DemoWeighUps.Read read) {
-        Cut cut = stores.curriculum()
-                .cut(read.cut())
-                .orElseThrow(() -> new Refused("“" + read.cut() + "” is no cut."));
+        Cut cut = stores.curriculum().cut(read.cut()).orElseThrow(() -> new Refused("“" + read.cut() + "” is no cut."));
         if (!cut.sides().contains(read.onSide())) {
             throw new Refused("The side is one of " + cut.sides() + ".");
         }

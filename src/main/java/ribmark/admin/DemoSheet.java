@@ -66,7 +66,8 @@ record DemoSheet(
         for (Stage stage : breakdown.stages()) {
             stage.steps().stream()
                     .flatMap(step -> sides(step).stream().map(s -> new Place(step.id(), s)))
-                    .filter(place -> watch == null || watch.stream().anyMatch(name -> closeness(name, place, stage) > 0))
+                    .filter(place ->
+                            watch == null || watch.stream().anyMatch(name -> closeness(name, place, stage) > 0))
                     .forEach(scope::add);
         }
         return scope;
@@ -122,7 +123,8 @@ record DemoSheet(
     /** The stage a step belongs to. */
     static Stage stageOf(Breakdown breakdown, String stepId) {
         return breakdown.stages().stream()
-                .filter(stage -> stage.steps().stream().anyMatch(step -> step.id().equals(stepId)))
+                .filter(stage ->
+                        stage.steps().stream().anyMatch(step -> step.id().equals(stepId)))
                 .findFirst()
                 .orElseThrow(() -> new Refused("“" + stepId + "” is no step."));
     }

@@ -42,7 +42,8 @@ final class DemoSigning {
                     .orElseThrow(() -> new Refused("“" + each.getKey() + "” is no step."));
             if (!record.derived().mayBeSigned() || !record.wasWatchedBy(assessor.id())) {
                 throw new Refused(each.getKey() + " cannot be signed by " + assessor.name() + ": it is "
-                        + record.standing().word() + ". " + record.derived().missing().orElse(""));
+                        + record.standing().word() + ". "
+                        + record.derived().missing().orElse(""));
             }
             stores.signOffs()
                     .sign(record.apprentice().id(), record.step().id(), assessor, sheets(record), each.getValue());
