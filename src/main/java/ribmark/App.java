@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import ribmark.admin.DemoClock;
+import ribmark.admin.DemoCollege;
+import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
@@ -82,11 +85,21 @@ public final class App implements AutoCloseable {
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
+    private final Optional<DemoCollege> college;
     private final Routes routes = new Routes();
     private final Javalin server;
 
     /** Opens the database and puts every part together; nothing listens yet. */
     public App(Settings settings, Clock clock) {
+        this(settings, clock, Optional.empty());
+    }
+
+    /** The same with an invented college in it, not filled in yet. */
+    static App demo(Settings settings, DemoClock clock) {
+        return new App(settings, clock, Optional.of(clock));
+    }
+
+    private App(Settings settings, Clock clock, Optional<DemoClock> demo) {
         this.settings = settings;
         this.clock = clock;
         this.content = ContentInUse.read(settings.content());
@@ -106,6 +119,7 @@ public final class App implements AutoCloseable {
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
+        this.college = demo.map(stopped -> new DemoCollege(stores(), stopped));
         addRoutes();
         Once once = new Once(database, log, clock, this::who);
         this.server = new Site(routes, this::frame, access::role, once::keep).server();
@@ -125,6 +139,7 @@ public final class App implements AutoCloseable {
         addStandings();
         addWeighUps();
         addFeedback();
+        college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
     private void addWeighUps() {
@@ -135,6 +150,22 @@ public final class App implements AutoCloseable {
     private void addFeedback() {
         new FeedbackPages(sheets, replies, weighed, content.curriculum().breakdown(), settings.zone()).addTo(routes);
         new MyPages(standings, replies).addTo(routes);
+    }
+
+    private DemoStores stores() {
+        return new DemoStores(
+                database,
+                people,
+                passwords,
+                groups,
+                carcases,
+                sheets,
+                weighUps,
+                signOffs,
+                replies,
+                standings,
+                content.curriculum(),
+                settings.zone());
     }
 
     private void addBlockSheets() {
@@ -186,7 +217,7 @@ public final class App implements AutoCloseable {
     }
 
     private ribmark.web.Frame frame(Context ctx) {
-        return Places.frame(ctx, access.acting(ctx));
+        return Places.frame(ctx, access.acting(ctx), college.isPresent());
     }
 
     private String who(Context ctx) {
@@ -195,6 +226,11 @@ public final class App implements AutoCloseable {
 
     private void home(Context ctx) {
         Site.see(ctx, access.role(ctx).map(Places::first).orElse("/sign-in"));
+    }
+
+    /** The invented college of the demo. */
+    DemoCollege college() {
+        return college.orElseThrow();
     }
 
     /** Begins to listen on loopback and answers the address. */
