@@ -5,11 +5,23 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import ribmark.carcase.CarcasePages;
+import ribmark.blocksheet.BlockPages;
+import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.ClosingPages;
+import ribmark.blocksheet.MarkPages;
+import ribmark.blocksheet.OpeningPages;
+import ribmark.blocksheet.SheetPages;
+import ribmark.blocksheet.SignOffPages;
+import ribmark.blocksheet.SignOffStore;
+import ribmark.blocksheet.Standings;
+import ribmark.blocksheet.TodayPages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.ContentPages;
+import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.StepPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
@@ -19,8 +31,13 @@ import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
 import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
+import ribmark.export.ExportPages;
+import ribmark.export.ExportStore;
+import ribmark.export.ReportPages;
+import ribmark.export.Reports;
 import ribmark.people.Access;
 import ribmark.people.Acting;
+import ribmark.people.Apprentices;
 import ribmark.people.GroupStore;
 import ribmark.people.Guesses;
 import ribmark.people.NewPasswordPages;
@@ -30,6 +47,7 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.progress.ProgressPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
@@ -48,6 +66,9 @@ public final class App implements AutoCloseable {
     private final Passwords passwords;
     private final GroupStore groups;
     private final CarcaseStore carcases;
+    private final BlockSheetStore sheets;
+    private final SignOffStore signOffs;
+    private final Standings standings;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
@@ -65,6 +86,9 @@ public final class App implements AutoCloseable {
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
+        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.signOffs = new SignOffStore(database, log, people, clock);
+        this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
@@ -84,11 +108,37 @@ public final class App implements AutoCloseable {
         new ContentPages(content).addTo(routes);
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
+        addBlockSheets();
+        addStandings();
+    }
+
+    private void addBlockSheets() {
+        Supplier<Curriculum> curriculum = content::curriculum;
+        new TodayPages(sheets, carcases, curriculum, clock, settings.zone()).addTo(routes);
+        new OpeningPages(sheets, carcases, people, curriculum).addTo(routes);
+        new SheetPages(sheets, curriculum, settings.zone()).addTo(routes);
+        BlockPages block = new BlockPages(sheets, curriculum);
+        block.addTo(routes);
+        new MarkPages(block, sheets, clock).addTo(routes);
+        new ClosingPages(sheets, curriculum, passwords, clock, settings.zone()).addTo(routes);
+    }
+
+    private void addStandings() {
+        Apprentices apprentices = new Apprentices(people, groups);
+        new SignOffPages(standings, signOffs, apprentices, passwords).addTo(routes);
+        new ProgressPages(standings, apprentices, groups).addTo(routes);
+        Reports reports = new Reports(standings, log, clock);
+        ExportStore store = new ExportStore(database, log);
+        ExportPages exports = new ExportPages(store, groups, people, settings.zone());
+        new ReportPages(reports, store, exports, standings, groups).addTo(routes);
+        exports.addTo(routes);
     }
 
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return Stream.of(CarcaseStore.MIRRORS).flatMap(List::stream).toList();
+        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS, SignOffStore.MIRRORS, ExportStore.MIRRORS)
+                .flatMap(List::stream)
+                .toList();
     }
 
     /** Checks the evidence log against itself and the head kept beside it. */
@@ -152,9 +202,29 @@ public final class App implements AutoCloseable {
         return carcases;
     }
 
+    /** The block sheets of this program. */
+    public BlockSheetStore sheets() {
+        return sheets;
+    }
+
+    /** What is taught and judged. */
+    public Curriculum curriculum() {
+        return content.curriculum();
+    }
+
     /** The database of this program. */
     public Database database() {
         return database;
+    }
+
+    /** Where apprentices stand, for commands and tests. */
+    public Standings standings() {
+        return standings;
+    }
+
+    /** The sign-offs of this program. */
+    public SignOffStore signOffs() {
+        return signOffs;
     }
 
     /** The evidence log of this program. */
