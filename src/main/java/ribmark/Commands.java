@@ -23,7 +23,7 @@ import ribmark.weighing.References;
         version = "Ribmark 0.1.0",
         description =
                 "Training and competency assessment for butchery. Site rules, law and licensed people come first.",
-        subcommands = {ServeCommand.class, RoutesCommand.class, VerifyCommand.class})
+        subcommands = {DemoCommand.class, ServeCommand.class, RoutesCommand.class, VerifyCommand.class})
 final class Commands implements Runnable {
 
     @CommandLine.Spec

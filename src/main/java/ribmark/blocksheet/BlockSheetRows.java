@@ -123,7 +123,7 @@ final class BlockSheetRows {
                 row.id(),
                 row.place().stepId(),
                 row.place().side(),
-                MarkCodes.of(row.mark()).orElseThrow(),
+                ribmark.competence.Mark.of(row.mark()).orElseThrow(),
                 Optional.ofNullable(row.fault()),
                 words.getOrDefault("words", ""),
                 row.observedAt(),

@@ -23,12 +23,12 @@ public final class MarkPages {
     /** The last of the reasons: none of the step's faults. */
     private static final String IN_WORDS = "words";
 
-    private final StepPages pages;
+    private final BlockPages pages;
     private final BlockSheetStore sheets;
     private final Clock clock;
 
     /** The clock says when a mark was given. */
-    public MarkPages(StepPages pages, BlockSheetStore sheets, Clock clock) {
+    public MarkPages(BlockPages pages, BlockSheetStore sheets, Clock clock) {
         this.pages = pages;
         this.sheets = sheets;
         this.clock = clock;
@@ -45,7 +45,7 @@ public final class MarkPages {
         Form form = Form.typed(ctx);
         Walk walk = writable(ctx);
         Place place = place(ctx, walk, form);
-        Optional<Mark> pressed = MarkCodes.of(form.value("mark"));
+        Optional<Mark> pressed = Mark.of(form.value("mark"));
         if (pressed.isEmpty()) {
             form.add("mark", "Mark: none of the four was pressed. Press one.");
             pages.renderStep(ctx.status(422), walk, place, form);

@@ -20,7 +20,7 @@ import ribmark.web.Role;
 import ribmark.web.Routes;
 
 /** One step a screen at the block: the step with its four marks, the reasons for a mark, and the questions to ask. */
-public final class StepPages {
+public final class BlockPages {
 
     /** A reason to tap. */
     public record Reason(String id, String text, String critical) {}
@@ -28,13 +28,17 @@ public final class StepPages {
     /** A question to ask, its answer, and what was known the last time. */
     public record Asked(String id, String ask, String answer, String known) {}
 
+    /** So many reasons, besides the one in words, no longer stand in two columns on a tablet lying down. */
+    private static final int STANDING = 6;
+
+    private static final int STANDING_UNDER_A_CAUTION = 4;
     private static final Allow ALLOW = Allow.of(Role.ASSESSOR);
 
     private final BlockSheetStore sheets;
     private final Supplier<Curriculum> curriculum;
 
     /** The curriculum says what is to be seen at each step. */
-    public StepPages(BlockSheetStore sheets, Supplier<Curriculum> curriculum) {
+    public BlockPages(BlockSheetStore sheets, Supplier<Curriculum> curriculum) {
         this.sheets = sheets;
         this.curriculum = curriculum;
     }
@@ -53,7 +57,7 @@ public final class StepPages {
 
     private void showReasons(Context ctx) {
         Walk walk = walk(ctx);
-        Mark mark = MarkCodes.of(String.valueOf(ctx.queryParam("mark")))
+        Mark mark = Mark.of(String.valueOf(ctx.queryParam("mark")))
                 .filter(m -> m == Mark.NOT_YET || m == Mark.STOPPED)
                 .orElseThrow(NotFound::new);
         walk.sheet().mayBeWrittenBy(Access.signedIn(ctx));
@@ -104,7 +108,8 @@ public final class StepPages {
                 "at",
                 step.number() + " of " + walk.breakdown().steps().size()
                         + (place.side() == Side.ONCE ? "" : ", " + place.side().word()));
-        model.put("reasons", step.faults().stream().map(StepPages::reason).toList());
+        model.put("reasons", step.faults().stream().map(BlockPages::reason).toList());
+        model.put("many", step.faults().size() >= (mark == Mark.STOPPED ? STANDING_UNDER_A_CAUTION : STANDING));
         model.put("back", StepView.address(walk.sheet(), place));
         ctx.render("blocksheet/reasons.html", model);
     }
