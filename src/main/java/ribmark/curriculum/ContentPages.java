@@ -50,7 +50,8 @@ public final class ContentPages {
                 new Fact("Skeleton", proof.bones() + " bones, " + proof.joints() + " joints"),
                 new Fact("Comes free", proof.pieces().size() + " pieces, each bone in exactly one of them")));
         proof.piecesWithout()
-                .forEach((step, pieces) -> facts.add(new Fact("Without the step “" + title(step) + "”", pieces + " pieces")));
+                .forEach((step, pieces) ->
+                        facts.add(new Fact("Without the step “" + title(step) + "”", pieces + " pieces")));
         return facts;
     }
 

@@ -109,7 +109,8 @@ public final class StepPages {
                 row.moment(),
                 Limits.figure(row.expected()),
                 Limits.figure(row.sd()),
-                Basis.weakest(row.grounds().stream().map(Ground::basis).toList()).word(),
+                Basis.weakest(row.grounds().stream().map(Ground::basis).toList())
+                        .word(),
                 Known.ofLimits(curriculum, row.grounds()));
     }
 

@@ -19,7 +19,13 @@ public final class JsonFile {
         all.put("progressReport", about);
         all.put("taken", receipt.at().toString());
         all.put("contentVersion", receipt.contentVersion());
-        all.put("evidence", Map.of("records", receipt.head().records(), "root", receipt.head().root()));
+        all.put(
+                "evidence",
+                Map.of(
+                        "records",
+                        receipt.head().records(),
+                        "root",
+                        receipt.head().root()));
         all.put("rows", rows.stream().map(JsonFile::row).toList());
         try {
             return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(all) + "\n";

@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 
 class BoneWordsTest {
 
-    private final BoneWords words =
-            new BoneWords(Check.of(ContentFiles.ours()).curriculum().orElseThrow().skeleton());
+    private final BoneWords words = new BoneWords(
+            Check.of(ContentFiles.ours()).curriculum().orElseThrow().skeleton());
 
     @Test
     void neighbours_become_a_run_and_both_sides_are_said_once() {

@@ -11,7 +11,9 @@ class ProseTest {
     void numbered_lines_and_paragraphs_are_kept_apart() {
         Prose prose = Prose.of("1. Hold.\n2. **Cut** now.\n\nThen rest.");
 
-        assertThat(prose.blocks()).extracting(Prose.Block::kind).containsExactly(Prose.Kind.NUMBERED, Prose.Kind.PARAGRAPH);
+        assertThat(prose.blocks())
+                .extracting(Prose.Block::kind)
+                .containsExactly(Prose.Kind.NUMBERED, Prose.Kind.PARAGRAPH);
         assertThat(prose.blocks().get(0).lines()).hasSize(2);
         assertThat(prose.blocks().get(0).lines().get(1).runs())
                 .isEqualTo(List.of(new Prose.Run("Cut", true), new Prose.Run(" now.", false)));

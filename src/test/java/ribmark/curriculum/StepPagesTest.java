@@ -64,7 +64,8 @@ class StepPagesTest {
                         .toList();
                 assertThat(step.status()).as(address).isEqualTo(200);
                 assertThat(sources).as("sources of " + address).isNotEmpty().allMatch(known::contains);
-                assertThat(step.all("details.fold").stream().map(d -> d.select("summary").text()))
+                assertThat(step.all("details.fold").stream()
+                                .map(d -> d.select("summary").text()))
                         .as(address)
                         .contains("How we know", "Answer");
             }
