@@ -17,6 +17,7 @@ import ribmark.blocksheet.SignOffPages;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
+import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.ContentPages;
@@ -55,6 +56,10 @@ import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.TrimPages;
+import ribmark.weighing.WeighUpPages;
+import ribmark.weighing.WeighUpStore;
+import ribmark.weighing.WeighedCarcases;
 
 /** The whole program wired by hand, part by part: open this first. */
 public final class App implements AutoCloseable {
@@ -69,6 +74,8 @@ public final class App implements AutoCloseable {
     private final GroupStore groups;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
+    private final WeighUpStore weighUps;
+    private final WeighedCarcases weighed;
     private final ReplyStore replies;
     private final SignOffStore signOffs;
     private final Standings standings;
@@ -90,6 +97,8 @@ public final class App implements AutoCloseable {
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.weighUps = new WeighUpStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
@@ -107,23 +116,24 @@ public final class App implements AutoCloseable {
         new SignInPages(people, passwords, sessions, access, new Guesses(database, clock)).addTo(routes);
         new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
         new PeoplePages(people, groups, links).addTo(routes);
+        new CarcasePages(carcases, content.curriculum(), clock, settings.zone()).addTo(routes);
         new StepPages(content.curriculum()).addTo(routes);
         new ContentPages(content).addTo(routes);
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
+        addWeighUps();
         addStandings();
         addFeedback();
     }
 
+    private void addWeighUps() {
+        new WeighUpPages(weighUps, weighed, carcases, sheets, content::curriculum, settings.zone()).addTo(routes);
+        new TrimPages(weighUps, weighed, sheets, content::curriculum).addTo(routes);
+    }
+
     private void addFeedback() {
-        new FeedbackPages(
-                        sheets,
-                        replies,
-                        sheet -> List.of(),
-                        content.curriculum().breakdown(),
-                        settings.zone())
-                .addTo(routes);
+        new FeedbackPages(sheets, replies, weighed, content.curriculum().breakdown(), settings.zone()).addTo(routes);
         new MyPages(standings, replies).addTo(routes);
     }
 
@@ -154,6 +164,7 @@ public final class App implements AutoCloseable {
         return Stream.of(
                         CarcaseStore.MIRRORS,
                         BlockSheetStore.MIRRORS,
+                        WeighUpStore.MIRRORS,
                         SignOffStore.MIRRORS,
                         ExportStore.MIRRORS,
                         List.of(ReplyStore.MIRROR))
@@ -225,6 +236,11 @@ public final class App implements AutoCloseable {
     /** The block sheets of this program. */
     public BlockSheetStore sheets() {
         return sheets;
+    }
+
+    /** What was weighed and measured in this program. */
+    public WeighUpStore weighUps() {
+        return weighUps;
     }
 
     /** The database of this program. */

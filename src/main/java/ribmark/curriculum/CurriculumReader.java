@@ -171,6 +171,7 @@ final class CurriculumReader {
                 Cut.Becomes.valueOf(text(node, "becomes").toUpperCase(Locale.ROOT)),
                 CutBook.holdings(node, ids),
                 node.get("rows").texts(),
+                node.get("moment").maybeText(),
                 text(node, "text"),
                 each(
                         node,
