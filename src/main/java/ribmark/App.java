@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import ribmark.admin.DemoClock;
+import ribmark.admin.DemoCollege;
+import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
@@ -74,19 +77,29 @@ public final class App implements AutoCloseable {
     private final GroupStore groups;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
-    private final WeighUpStore weighUps;
-    private final WeighedCarcases weighed;
     private final ReplyStore replies;
     private final SignOffStore signOffs;
     private final Standings standings;
+    private final WeighUpStore weighUps;
+    private final WeighedCarcases weighed;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
+    private final Optional<DemoCollege> college;
     private final Routes routes = new Routes();
     private final Javalin server;
 
     /** Opens the database and puts every part together; nothing listens yet. */
     public App(Settings settings, Clock clock) {
+        this(settings, clock, Optional.empty());
+    }
+
+    /** The same with an invented college in it, not filled in yet. */
+    static App demo(Settings settings, DemoClock clock) {
+        return new App(settings, clock, Optional.of(clock));
+    }
+
+    private App(Settings settings, Clock clock, Optional<DemoClock> demo) {
         this.settings = settings;
         this.clock = clock;
         this.content = ContentInUse.read(settings.content());
@@ -97,15 +110,16 @@ public final class App implements AutoCloseable {
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
-        this.weighUps = new WeighUpStore(database, log, people, clock);
-        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
+        this.weighUps = new WeighUpStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
+        this.college = demo.map(stopped -> new DemoCollege(stores(), stopped));
         addRoutes();
         Once once = new Once(database, log, clock, this::who);
         this.server = new Site(routes, this::frame, access::role, once::keep).server();
@@ -122,9 +136,10 @@ public final class App implements AutoCloseable {
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
-        addWeighUps();
         addStandings();
+        addWeighUps();
         addFeedback();
+        college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
     private void addWeighUps() {
@@ -135,6 +150,22 @@ public final class App implements AutoCloseable {
     private void addFeedback() {
         new FeedbackPages(sheets, replies, weighed, content.curriculum().breakdown(), settings.zone()).addTo(routes);
         new MyPages(standings, replies).addTo(routes);
+    }
+
+    private DemoStores stores() {
+        return new DemoStores(
+                database,
+                people,
+                passwords,
+                groups,
+                carcases,
+                sheets,
+                weighUps,
+                signOffs,
+                replies,
+                standings,
+                content.curriculum(),
+                settings.zone());
     }
 
     private void addBlockSheets() {
@@ -164,8 +195,8 @@ public final class App implements AutoCloseable {
         return Stream.of(
                         CarcaseStore.MIRRORS,
                         BlockSheetStore.MIRRORS,
-                        WeighUpStore.MIRRORS,
                         SignOffStore.MIRRORS,
+                        WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
                         List.of(ReplyStore.MIRROR))
                 .flatMap(List::stream)
@@ -186,7 +217,7 @@ public final class App implements AutoCloseable {
     }
 
     private ribmark.web.Frame frame(Context ctx) {
-        return Places.frame(ctx, access.acting(ctx));
+        return Places.frame(ctx, access.acting(ctx), college.isPresent());
     }
 
     private String who(Context ctx) {
@@ -195,6 +226,11 @@ public final class App implements AutoCloseable {
 
     private void home(Context ctx) {
         Site.see(ctx, access.role(ctx).map(Places::first).orElse("/sign-in"));
+    }
+
+    /** The invented college of the demo. */
+    DemoCollege college() {
+        return college.orElseThrow();
     }
 
     /** Begins to listen on loopback and answers the address. */
@@ -236,6 +272,11 @@ public final class App implements AutoCloseable {
     /** The block sheets of this program. */
     public BlockSheetStore sheets() {
         return sheets;
+    }
+
+    /** What is taught and judged. */
+    public Curriculum curriculum() {
+        return content.curriculum();
     }
 
     /** What was weighed and measured in this program. */
