@@ -215,7 +215,7 @@ class CarcasePagesTest {
         Page kept = filled(maeve).fill("meat", "7").fill("kidney", "3,0").press("Record lamb 1");
 
         assertThat(kept.status()).isEqualTo(200);
-        assertThat(kept.text()).doesNotContain("Ask before the knife is out");
+        assertThat(kept.text()).doesNotContain("ask before the knife is out");
     }
 
     @Test
@@ -288,7 +288,7 @@ class CarcasePagesTest {
 
         assertThat(accepted.text())
                 .contains("It may be worked on as the reason says; the saw stays off its backbone.")
-                .contains("Keep the saw off the backbone");
+                .contains("Caution: keep the saw off the backbone");
     }
 
     @Test
