@@ -196,6 +196,11 @@ public final class App implements AutoCloseable {
         return sheets;
     }
 
+    /** The weigh-ups of this program, reckoned through. */
+    public WeighedCarcases weighed() {
+        return weighed;
+    }
+
     /** What was weighed and measured in this program. */
     public WeighUpStore weighUps() {
         return weighUps;
