@@ -7,12 +7,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import ribmark.admin.DemoClock;
+import ribmark.admin.DemoCollege;
+import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
 import ribmark.blocksheet.MarkPages;
 import ribmark.blocksheet.OpeningPages;
 import ribmark.blocksheet.SheetPages;
+import ribmark.blocksheet.SignOffPages;
+import ribmark.blocksheet.SignOffStore;
+import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
@@ -28,8 +34,15 @@ import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
 import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
+import ribmark.export.ExportPages;
+import ribmark.export.ExportStore;
+import ribmark.export.ReportPages;
+import ribmark.export.Reports;
+import ribmark.feedback.FeedbackPages;
+import ribmark.feedback.ReplyStore;
 import ribmark.people.Access;
 import ribmark.people.Acting;
+import ribmark.people.Apprentices;
 import ribmark.people.GroupStore;
 import ribmark.people.Guesses;
 import ribmark.people.NewPasswordPages;
@@ -39,6 +52,8 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.progress.MyPages;
+import ribmark.progress.ProgressPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
@@ -62,16 +77,29 @@ public final class App implements AutoCloseable {
     private final GroupStore groups;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
+    private final ReplyStore replies;
+    private final SignOffStore signOffs;
+    private final Standings standings;
     private final WeighUpStore weighUps;
     private final WeighedCarcases weighed;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
+    private final Optional<DemoCollege> college;
     private final Routes routes = new Routes();
     private final Javalin server;
 
     /** Opens the database and puts every part together; nothing listens yet. */
     public App(Settings settings, Clock clock) {
+        this(settings, clock, Optional.empty());
+    }
+
+    /** The same with an invented college in it, not filled in yet. */
+    static App demo(Settings settings, DemoClock clock) {
+        return new App(settings, clock, Optional.of(clock));
+    }
+
+    private App(Settings settings, Clock clock, Optional<DemoClock> demo) {
         this.settings = settings;
         this.clock = clock;
         this.content = ContentInUse.read(settings.content());
@@ -82,12 +110,16 @@ public final class App implements AutoCloseable {
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.replies = new ReplyStore(database, log, clock);
+        this.signOffs = new SignOffStore(database, log, people, clock);
+        this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.weighUps = new WeighUpStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
+        this.college = demo.map(stopped -> new DemoCollege(stores(), stopped));
         addRoutes();
         Once once = new Once(database, log, clock, this::who);
         this.server = new Site(routes, this::frame, access::role, once::keep).server();
@@ -104,12 +136,36 @@ public final class App implements AutoCloseable {
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
+        addStandings();
         addWeighUps();
+        addFeedback();
+        college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
     private void addWeighUps() {
         new WeighUpPages(weighUps, weighed, carcases, sheets, content::curriculum, settings.zone()).addTo(routes);
         new TrimPages(weighUps, weighed, sheets, content::curriculum).addTo(routes);
+    }
+
+    private void addFeedback() {
+        new FeedbackPages(sheets, replies, weighed, content.curriculum().breakdown(), settings.zone()).addTo(routes);
+        new MyPages(standings, replies).addTo(routes);
+    }
+
+    private DemoStores stores() {
+        return new DemoStores(
+                database,
+                people,
+                passwords,
+                groups,
+                carcases,
+                sheets,
+                weighUps,
+                signOffs,
+                replies,
+                standings,
+                content.curriculum(),
+                settings.zone());
     }
 
     private void addBlockSheets() {
@@ -123,9 +179,26 @@ public final class App implements AutoCloseable {
         new ClosingPages(sheets, curriculum, passwords, clock, settings.zone()).addTo(routes);
     }
 
+    private void addStandings() {
+        Apprentices apprentices = new Apprentices(people, groups);
+        new SignOffPages(standings, signOffs, apprentices, passwords).addTo(routes);
+        new ProgressPages(standings, apprentices, groups).addTo(routes);
+        Reports reports = new Reports(standings, log, clock);
+        ExportStore store = new ExportStore(database, log);
+        ExportPages exports = new ExportPages(store, groups, people, settings.zone());
+        new ReportPages(reports, store, exports, standings, groups).addTo(routes);
+        exports.addTo(routes);
+    }
+
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS, WeighUpStore.MIRRORS)
+        return Stream.of(
+                        CarcaseStore.MIRRORS,
+                        BlockSheetStore.MIRRORS,
+                        SignOffStore.MIRRORS,
+                        WeighUpStore.MIRRORS,
+                        ExportStore.MIRRORS,
+                        List.of(ReplyStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -144,7 +217,7 @@ public final class App implements AutoCloseable {
     }
 
     private ribmark.web.Frame frame(Context ctx) {
-        return Places.frame(ctx, access.acting(ctx));
+        return Places.frame(ctx, access.acting(ctx), college.isPresent());
     }
 
     private String who(Context ctx) {
@@ -153,6 +226,11 @@ public final class App implements AutoCloseable {
 
     private void home(Context ctx) {
         Site.see(ctx, access.role(ctx).map(Places::first).orElse("/sign-in"));
+    }
+
+    /** The invented college of the demo. */
+    DemoCollege college() {
+        return college.orElseThrow();
     }
 
     /** Begins to listen on loopback and answers the address. */
@@ -201,6 +279,11 @@ public final class App implements AutoCloseable {
         return weighed;
     }
 
+    /** What is taught and judged. */
+    public Curriculum curriculum() {
+        return content.curriculum();
+    }
+
     /** What was weighed and measured in this program. */
     public WeighUpStore weighUps() {
         return weighUps;
@@ -209,6 +292,16 @@ public final class App implements AutoCloseable {
     /** The database of this program. */
     public Database database() {
         return database;
+    }
+
+    /** Where apprentices stand, for commands and tests. */
+    public Standings standings() {
+        return standings;
+    }
+
+    /** The sign-offs of this program. */
+    public SignOffStore signOffs() {
+        return signOffs;
     }
 
     /** The evidence log of this program. */

@@ -14,6 +14,7 @@ public record SignOff(
         Person assessor,
         Instant signedAt,
         String convinced,
+        long evidenceSeq,
         Optional<Withdrawal> withdrawal) {
 
     /** Who took it back, when and why. */

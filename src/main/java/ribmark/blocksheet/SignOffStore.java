@@ -26,13 +26,11 @@ import ribmark.people.Person;
 /** Sign-offs and withdrawals: rows are only added, so what was once signed can always be read, with who took it back. */
 public final class SignOffStore {
 
-    /** What the log says of sign-offs, said again. */
-    public static final Mirror SIGN_OFFS = new Mirror(
-            "step-signed-off", "sign_offs", List.of("id", "apprentice_id", "step_id", "turn", "assessor_id"));
-
-    /** What the log says of withdrawals, said again. */
-    public static final Mirror WITHDRAWALS =
-            new Mirror("sign-off-withdrawn", "withdrawals", List.of("id", "sign_off_id", "by_id"));
+    /** The tables that say again what the log says of sign-offs and withdrawals. */
+    public static final List<Mirror> MIRRORS = List.of(
+            new Mirror(
+                    "step-signed-off", "sign_offs", List.of("id", "apprentice_id", "step_id", "turn", "assessor_id")),
+            new Mirror("sign-off-withdrawn", "withdrawals", List.of("id", "sign_off_id", "by_id")));
 
     private static final String ROWS = "select s.id, s.apprentice_id, s.step_id, s.turn, s.assessor_id, s.signed_at,"
             + " s.evidence_seq, w.by_id, w.withdrawn_at, w.evidence_seq as withdrawal_seq"
@@ -69,9 +67,14 @@ public final class SignOffStore {
         this.clock = clock;
     }
 
+    /** Everything ever signed, oldest first. */
+    public List<SignOff> all() {
+        return read(" order by s.evidence_seq", Map.of());
+    }
+
     /** Everything ever signed for an apprentice, oldest first. */
     public List<SignOff> allOf(UUID apprentice) {
-        return read(" where s.apprentice_id = :id order by s.signed_at, s.turn", apprentice);
+        return read(" where s.apprentice_id = :id order by s.evidence_seq", Map.of("id", apprentice));
     }
 
     /** Everything ever signed for an apprentice on one step, oldest first. */
@@ -81,7 +84,7 @@ public final class SignOffStore {
 
     /** The sign-off with this id, or nothing here. */
     public SignOff find(UUID id) {
-        return read(" where s.id = :id", id).stream().findFirst().orElseThrow(NotFound::new);
+        return read(" where s.id = :id", Map.of("id", id)).stream().findFirst().orElseThrow(NotFound::new);
     }
 
     /** Puts an assessor's name to a step; the sheets are those they read before signing. Nobody signs for themselves. */
@@ -151,9 +154,9 @@ public final class SignOffStore {
         return clock.instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
-    private List<SignOff> read(String which, UUID id) {
+    private List<SignOff> read(String which, Map<String, UUID> of) {
         List<Row> rows = database.reading(handle -> handle.createQuery(ROWS + which)
-                .bind("id", id)
+                .bindMap(of)
                 .map(SignOffStore::row)
                 .list());
         Map<UUID, Person> byId = rows.isEmpty() ? Map.of() : people.byId();
@@ -173,6 +176,7 @@ public final class SignOffStore {
                 people.get(row.assessor()),
                 row.at(),
                 word(words, row.seq(), "convinced"),
+                row.seq(),
                 row.taken()
                         .map(t -> new SignOff.Withdrawal(people.get(t.by()), t.at(), word(words, t.seq(), "reason"))));
     }

@@ -22,6 +22,7 @@ public record Curriculum(
         List<ReferenceTable> tables,
         List<TrimMeasure> trim,
         EvidenceRule rule,
+        List<RestsOn> ruleRestsOn,
         List<Scale> scales,
         List<MarkWord> marks,
         List<Source> sources) {

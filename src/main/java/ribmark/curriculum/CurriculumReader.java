@@ -36,6 +36,7 @@ final class CurriculumReader {
                 shelf.tables().stream().map(figures::table).toList(),
                 each(shelf.trim(), "measures[]", figures::measure),
                 figures.rule(shelf.evidence().get("rule")),
+                restsOn(shelf.evidence().get("rule")),
                 each(shelf.scales(), "scales[]", figures::scale),
                 each(shelf.marks(), "marks[]", CurriculumReader::mark),
                 each(shelf.sources(), "sources[]", CurriculumReader::source));
