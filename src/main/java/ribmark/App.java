@@ -16,6 +16,7 @@ import ribmark.blocksheet.ClosingPages;
 import ribmark.blocksheet.MarkPages;
 import ribmark.blocksheet.OpeningPages;
 import ribmark.blocksheet.SheetPages;
+import ribmark.blocksheet.SignOffPages;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
@@ -33,9 +34,15 @@ import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
 import ribmark.evidence.Verification;
 import ribmark.evidence.Verifier;
+import ribmark.export.ExportPages;
+import ribmark.export.ExportStore;
+import ribmark.export.ReportPages;
+import ribmark.export.Reports;
+import ribmark.feedback.FeedbackPages;
 import ribmark.feedback.ReplyStore;
 import ribmark.people.Access;
 import ribmark.people.Acting;
+import ribmark.people.Apprentices;
 import ribmark.people.GroupStore;
 import ribmark.people.Guesses;
 import ribmark.people.NewPasswordPages;
@@ -45,12 +52,17 @@ import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
+import ribmark.progress.MyPages;
+import ribmark.progress.ProgressPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.TrimPages;
+import ribmark.weighing.WeighUpPages;
 import ribmark.weighing.WeighUpStore;
+import ribmark.weighing.WeighedCarcases;
 
 /** The whole program wired by hand, part by part: open this first. */
 public final class App implements AutoCloseable {
@@ -65,6 +77,11 @@ public final class App implements AutoCloseable {
     private final GroupStore groups;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
+    private final ReplyStore replies;
+    private final SignOffStore signOffs;
+    private final Standings standings;
+    private final WeighUpStore weighUps;
+    private final WeighedCarcases weighed;
     private final OneTimeLinks links;
     private final Access access;
     private final SessionStore sessions;
@@ -93,6 +110,11 @@ public final class App implements AutoCloseable {
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.replies = new ReplyStore(database, log, clock);
+        this.signOffs = new SignOffStore(database, log, people, clock);
+        this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
+        this.weighUps = new WeighUpStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         this.access = new Access(sessions);
@@ -114,11 +136,23 @@ public final class App implements AutoCloseable {
         new StudyPages(content.curriculum()).addTo(routes);
         new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
+        addStandings();
+        addWeighUps();
+        addFeedback();
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
+    private void addWeighUps() {
+        new WeighUpPages(weighUps, weighed, carcases, sheets, content::curriculum, settings.zone()).addTo(routes);
+        new TrimPages(weighUps, weighed, sheets, content::curriculum).addTo(routes);
+    }
+
+    private void addFeedback() {
+        new FeedbackPages(sheets, replies, weighed, content.curriculum().breakdown(), settings.zone()).addTo(routes);
+        new MyPages(standings, replies).addTo(routes);
+    }
+
     private DemoStores stores() {
-        SignOffStore signOffs = new SignOffStore(database, log, people, clock);
         return new DemoStores(
                 database,
                 people,
@@ -126,10 +160,10 @@ public final class App implements AutoCloseable {
                 groups,
                 carcases,
                 sheets,
-                new WeighUpStore(database, log, people, clock),
+                weighUps,
                 signOffs,
-                new ReplyStore(database, log, clock),
-                new Standings(sheets, signOffs, content::curriculum, clock, settings.zone()),
+                replies,
+                standings,
                 content.curriculum(),
                 settings.zone());
     }
@@ -145,9 +179,26 @@ public final class App implements AutoCloseable {
         new ClosingPages(sheets, curriculum, passwords, clock, settings.zone()).addTo(routes);
     }
 
+    private void addStandings() {
+        Apprentices apprentices = new Apprentices(people, groups);
+        new SignOffPages(standings, signOffs, apprentices, passwords).addTo(routes);
+        new ProgressPages(standings, apprentices, groups).addTo(routes);
+        Reports reports = new Reports(standings, log, clock);
+        ExportStore store = new ExportStore(database, log);
+        ExportPages exports = new ExportPages(store, groups, people, settings.zone());
+        new ReportPages(reports, store, exports, standings, groups).addTo(routes);
+        exports.addTo(routes);
+    }
+
     /** The tables that say again what the log says, and are compared with it. */
     static List<Mirror> mirrors() {
-        return Stream.of(CarcaseStore.MIRRORS, BlockSheetStore.MIRRORS)
+        return Stream.of(
+                        CarcaseStore.MIRRORS,
+                        BlockSheetStore.MIRRORS,
+                        SignOffStore.MIRRORS,
+                        WeighUpStore.MIRRORS,
+                        ExportStore.MIRRORS,
+                        List.of(ReplyStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -223,9 +274,29 @@ public final class App implements AutoCloseable {
         return sheets;
     }
 
+    /** What is taught and judged. */
+    public Curriculum curriculum() {
+        return content.curriculum();
+    }
+
+    /** What was weighed and measured in this program. */
+    public WeighUpStore weighUps() {
+        return weighUps;
+    }
+
     /** The database of this program. */
     public Database database() {
         return database;
+    }
+
+    /** Where apprentices stand, for commands and tests. */
+    public Standings standings() {
+        return standings;
+    }
+
+    /** The sign-offs of this program. */
+    public SignOffStore signOffs() {
+        return signOffs;
     }
 
     /** The evidence log of this program. */

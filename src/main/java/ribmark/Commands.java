@@ -8,7 +8,9 @@ import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import ribmark.admin.AgreeCommand;
+import ribmark.admin.CheckCommand;
 import ribmark.admin.ScoreCommand;
+import ribmark.admin.TryCommand;
 import ribmark.basics.Refused;
 import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.Curriculum;
@@ -31,6 +33,8 @@ final class Commands implements Runnable {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         CommandLine line = new CommandLine(new Commands())
+                .addSubcommand(new CheckCommand())
+                .addSubcommand(new TryCommand(System.in))
                 .addSubcommand(new ScoreCommand(Commands::references, System.in))
                 .addSubcommand(new AgreeCommand(System.in))
                 .setOut(out)

@@ -26,13 +26,11 @@ import ribmark.people.Person;
 /** Sign-offs and withdrawals: rows are only added, so what was once signed can always be read, with who took it back. */
 public final class SignOffStore {
 
-    /** What the log says of sign-offs, said again. */
-    public static final Mirror SIGN_OFFS = new Mirror(
-            "step-signed-off", "sign_offs", List.of("id", "apprentice_id", "step_id", "turn", "assessor_id"));
-
-    /** What the log says of withdrawals, said again. */
-    public static final Mirror WITHDRAWALS =
-            new Mirror("sign-off-withdrawn", "withdrawals", List.of("id", "sign_off_id", "by_id"));
+    /** The tables that say again what the log says of sign-offs and withdrawals. */
+    public static final List<Mirror> MIRRORS = List.of(
+            new Mirror(
+                    "step-signed-off", "sign_offs", List.of("id", "apprentice_id", "step_id", "turn", "assessor_id")),
+            new Mirror("sign-off-withdrawn", "withdrawals", List.of("id", "sign_off_id", "by_id")));
 
     private static final String ROWS = "select s.id, s.apprentice_id, s.step_id, s.turn, s.assessor_id, s.signed_at,"
             + " s.evidence_seq, w.by_id, w.withdrawn_at, w.evidence_seq as withdrawal_seq"

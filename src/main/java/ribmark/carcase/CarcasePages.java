@@ -66,7 +66,7 @@ public final class CarcasePages {
     }
 
     private void blank(Context ctx) {
-        renderIntake(ctx, Form.blank().with("dressing", curriculum.breakdown().dressing()));
+        renderIntake(ctx, Form.blank());
     }
 
     private void add(Context ctx) {

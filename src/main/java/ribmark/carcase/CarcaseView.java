@@ -68,7 +68,10 @@ public record CarcaseView(Carcase carcase, Curriculum curriculum, Acting reader,
     /** What may be done with it now, in one sentence. */
     public String means() {
         return switch (carcase.decision()) {
-            case ACCEPT -> "It may be worked on.";
+            case ACCEPT ->
+                offSaw()
+                        ? "It may be worked on as the reason says; the saw stays off its backbone."
+                        : "It may be worked on.";
             case HOLD -> "Hang it apart, labelled. No knife touches it until somebody decides again.";
             case REFUSE ->
                 "Nobody works on it, and that stays so. Keep it apart, labelled, and follow the site’s plan.";
@@ -187,6 +190,11 @@ public record CarcaseView(Carcase carcase, Curriculum curriculum, Acting reader,
         return carcase.decision().next().stream()
                 .map(d -> Choice.of(d.word(), d == carcase.decision() ? d.word() + ", for a further reason" : d.word()))
                 .toList();
+    }
+
+    /** Whether it was ever accepted, so that something may have been weighed. */
+    public boolean wasAccepted() {
+        return carcase.decisions().stream().anyMatch(d -> d.decision() == Decision.ACCEPT);
     }
 
     /** Whether the reader may open a block sheet on it. */

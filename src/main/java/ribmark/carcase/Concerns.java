@@ -36,8 +36,8 @@ public final class Concerns {
 
     private void warm(String what, OptionalInt tenths, BigDecimal atMost) {
         if (tenths.isPresent() && BigDecimal.valueOf(tenths.getAsInt(), 1).compareTo(atMost) > 0) {
-            toAnswer.add(what + " at " + Temperature.say(tenths.getAsInt()) + ", above " + atMost.toPlainString()
-                    + "\u00a0°C");
+            toAnswer.add(what + " at " + Temperature.say(tenths.getAsInt()) + " (at most " + atMost.toPlainString()
+                    + "\u00a0°C)");
         }
     }
 
@@ -51,7 +51,7 @@ public final class Concerns {
         return oldOrUnknown;
     }
 
-    /** Mark and temperatures in one sentence's words: {@code the health mark cannot be read and the meat is at 8.2 °C}. */
+    /** Mark and temperatures in one sentence's words: {@code the health mark cannot be read and the meat is at 8.2 °C (at most 7 °C)}. */
     public String inWords() {
         return Words.list(toAnswer);
     }

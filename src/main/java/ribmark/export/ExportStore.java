@@ -20,11 +20,11 @@ import ribmark.people.Acting;
 /** Every report that was taken away, with the very file, so that what the college holds can be compared with it. */
 public final class ExportStore {
 
-    /** What the log says of exports, said again. */
-    public static final Mirror MIRROR = new Mirror(
+    /** The table that says again what the log says of exports. */
+    public static final List<Mirror> MIRRORS = List.of(new Mirror(
             "progress-exported",
             "exports",
-            List.of("id", "by_id", "covers", "subject_id", "format", "row_count", "digest"));
+            List.of("id", "by_id", "covers", "subject_id", "format", "row_count", "digest")));
 
     private final Database database;
     private final EvidenceLog log;
@@ -76,7 +76,7 @@ public final class ExportStore {
     }
 
     private void insert(Handle handle, Export export, String content) {
-        long seq = log.append(Entry.of(MIRROR.kind())
+        long seq = log.append(Entry.of("progress-exported")
                 .fact("id", export.id())
                 .fact("by_id", export.byId())
                 .fact("covers", export.covers().word())

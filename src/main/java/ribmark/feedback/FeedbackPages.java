@@ -22,6 +22,8 @@ import ribmark.web.Form;
 import ribmark.web.Role;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.PageLine;
+import ribmark.weighing.WeighedCarcases;
 
 /** Where an apprentice reads what was seen and answers it, and whoever watched or teaches reads the answer. */
 public final class FeedbackPages {
@@ -36,13 +38,13 @@ public final class FeedbackPages {
 
     private final BlockSheetStore sheets;
     private final ReplyStore replies;
-    private final WeighedFor weighed;
+    private final WeighedCarcases weighed;
     private final Breakdown breakdown;
     private final ZoneId zone;
 
     /** The zone is the one days are shown in. */
     public FeedbackPages(
-            BlockSheetStore sheets, ReplyStore replies, WeighedFor weighed, Breakdown breakdown, ZoneId zone) {
+            BlockSheetStore sheets, ReplyStore replies, WeighedCarcases weighed, Breakdown breakdown, ZoneId zone) {
         this.sheets = sheets;
         this.replies = replies;
         this.weighed = weighed;
@@ -98,7 +100,7 @@ public final class FeedbackPages {
         if (sheet.marksOf(step.id()).isEmpty()) {
             throw new NotFound();
         }
-        List<VerdictLine> lines = weighed.of(sheet).stream()
+        List<PageLine> lines = weighed.forSheet(sheet).stream()
                 .filter(line -> line.stepId().equals(step.id()))
                 .toList();
         SheetFeedback feedback = SheetFeedback.of(sheet, breakdown, lines, replies.allOf(sheet.id()), zone);
@@ -136,7 +138,8 @@ public final class FeedbackPages {
     }
 
     private void render(Context ctx, BlockSheet sheet, Form form) {
-        SheetFeedback feedback = SheetFeedback.of(sheet, breakdown, weighed.of(sheet), replies.allOf(sheet.id()), zone);
+        SheetFeedback feedback =
+                SheetFeedback.of(sheet, breakdown, weighed.forSheet(sheet), replies.allOf(sheet.id()), zone);
         ctx.render("feedback/sheet.html", model(ctx, feedback, form));
     }
 

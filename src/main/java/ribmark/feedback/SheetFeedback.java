@@ -15,6 +15,7 @@ import ribmark.blocksheet.StepRow;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Stage;
 import ribmark.curriculum.Step;
+import ribmark.weighing.PageLine;
 
 /** The feedback of one closed sheet in words. */
 public record SheetFeedback(
@@ -23,8 +24,8 @@ public record SheetFeedback(
         String day,
         String nextDay,
         List<StageSeen> stages,
-        List<VerdictLine> yields,
-        List<VerdictLine> trims,
+        List<PageLine> yields,
+        List<PageLine> trims,
         List<Answered> answers) {
 
     /** A stage with something marked: the sentence about it, and its steps. */
@@ -40,10 +41,9 @@ public record SheetFeedback(
     public record Seen(String mark, String fault, String words, String mend) {}
 
     static SheetFeedback of(
-            BlockSheet sheet, Breakdown breakdown, List<VerdictLine> weighed, List<Reply> replies, ZoneId zone) {
+            BlockSheet sheet, Breakdown breakdown, List<PageLine> weighed, List<Reply> replies, ZoneId zone) {
         Closing said = sheet.closing().orElseThrow();
-        Map<VerdictLine.Kind, List<VerdictLine>> kinds =
-                weighed.stream().collect(Collectors.groupingBy(VerdictLine::kind));
+        Map<PageLine.Kind, List<PageLine>> kinds = weighed.stream().collect(Collectors.groupingBy(PageLine::kind));
         return new SheetFeedback(
                 sheet,
                 said,
@@ -53,8 +53,8 @@ public record SheetFeedback(
                         .map(stage -> seen(sheet, stage, said))
                         .filter(stage -> !stage.rows().isEmpty())
                         .toList(),
-                kinds.getOrDefault(VerdictLine.Kind.YIELD, List.of()),
-                kinds.getOrDefault(VerdictLine.Kind.TRIM, List.of()),
+                kinds.getOrDefault(PageLine.Kind.YIELD, List.of()),
+                kinds.getOrDefault(PageLine.Kind.TRIM, List.of()),
                 replies.stream().map(reply -> answered(reply, zone)).toList());
     }
 
@@ -105,7 +105,7 @@ public record SheetFeedback(
                 fault.map(Step.Fault::mend).orElse(""));
     }
 
-    /** The marks of a step in one line: {@code Left unaided, right not yet}. */
+    /** The marks of a step in one line: {@code Left: unaided, right: not yet}. */
     String marksInWords(Step step) {
         return Words.capital(sheet.marksOf(step.id()).stream()
                 .map(mark -> sided(mark, mark.mark().word()))
@@ -113,6 +113,6 @@ public record SheetFeedback(
     }
 
     private static String sided(Mark mark, String word) {
-        return mark.side() == Side.ONCE ? word : mark.side().word() + " " + word;
+        return mark.side() == Side.ONCE ? word : mark.side().word() + ": " + word;
     }
 }

@@ -95,7 +95,8 @@ public final class Reasons {
                 + ").";
     }
 
-    private static String read(Reading reading) {
+    /** What one reading showed, how surely, and on which scale. */
+    static String read(Reading reading) {
         String side = reading.side() == Side.ONCE ? "" : reading.side().word() + " ";
         String tray = reading.tare()
                 .map(t -> " (" + reading.weight() + " less a tray of " + t + ", two readings)")

@@ -30,6 +30,7 @@ class CarcasePagesTest {
                 .fill("killNumber", "0118")
                 .fill("cameFrom", "Fernside Abattoir, Oxwell")
                 .fill("batch", "B-47")
+                .fill("dressing", "kidneys in, skirt out")
                 .fill("ticketWeight", "20.3")
                 .choose("ticketWeighed", "cold")
                 .fill("weight", "20,12")
@@ -203,9 +204,9 @@ class CarcasePagesTest {
 
         assertThat(again.problems())
                 .containsExactly(
-                        "Reason: the health mark cannot be read, the meat is at 8.2 °C, above 7 °C and the kidneys are at 3.4 °C, above 3 °C. Choose hold, or write what was done about it.");
+                        "Reason: the health mark cannot be read, the meat is at 8.2 °C (at most 7 °C) and the kidneys are at 3.4 °C (at most 3 °C). Choose hold, or write what was done about it.");
         assertThat(kept.text())
-                .contains("The health mark cannot be read, the meat is at 8.2 °C, above 7 °C")
+                .contains("The health mark cannot be read, the meat is at 8.2 °C (at most 7 °C)")
                 .contains("Accepted by Maeve, 25 Nov 2026: “Back to the chill until 6.0; vet read the second mark”");
     }
 
@@ -214,7 +215,7 @@ class CarcasePagesTest {
         Page kept = filled(maeve).fill("meat", "7").fill("kidney", "3,0").press("Record lamb 1");
 
         assertThat(kept.status()).isEqualTo(200);
-        assertThat(kept.text()).doesNotContain("Ask before the knife is out");
+        assertThat(kept.text()).doesNotContain("ask before the knife is out");
     }
 
     @Test
@@ -285,7 +286,9 @@ class CarcasePagesTest {
                 .fill("reason", "Supervisor: boning only, no saw")
                 .press("Decide about lamb 1");
 
-        assertThat(accepted.text()).contains("It may be worked on.").contains("Keep the saw off the backbone");
+        assertThat(accepted.text())
+                .contains("It may be worked on as the reason says; the saw stays off its backbone.")
+                .contains("Caution: keep the saw off the backbone");
     }
 
     @Test
