@@ -274,6 +274,11 @@ public final class App implements AutoCloseable {
         return sheets;
     }
 
+    /** The weigh-ups of this program, reckoned through. */
+    public WeighedCarcases weighed() {
+        return weighed;
+    }
+
     /** What is taught and judged. */
     public Curriculum curriculum() {
         return content.curriculum();
