@@ -22,6 +22,7 @@ final class Block {
     private final Weights asTyped;
     private final NormalDistribution carcases;
     private final Gaussian usual;
+    private final Foretold[] foretold;
 
     Block(Model model, List<Row> rows, Whole whole, List<Typed> entries) {
         this.model = model;
@@ -35,6 +36,7 @@ final class Block {
         this.asTyped = typed();
         this.carcases = NormalDistribution.of(
                 1000 * model.carcase().meanKg(), 1000 * model.carcase().sdKg());
+        this.foretold = new Foretold[lamb.places().size()];
         this.usual = gaussian(observed(asTyped), variances(asTyped), asTyped.coldG(), asTyped.coldVarianceG2());
     }
 
@@ -117,12 +119,11 @@ final class Block {
 
     /** The places something was weighed for. */
     int[] observed(Weights weights) {
-        return IntStream.range(0, places.length)
-                .filter(i -> weights.counts()[i])
-                .map(i -> places[i])
-                .distinct()
-                .sorted()
-                .toArray();
+        boolean[] weighed = new boolean[lamb.places().size()];
+        for (int i = 0; i < places.length; i++) {
+            weighed[places[i]] |= weights.counts()[i];
+        }
+        return IntStream.range(0, weighed.length).filter(i -> weighed[i]).toArray();
     }
 
     /** The variance of what was read at each place. */
@@ -157,20 +158,34 @@ final class Block {
                         + (i == j ? variances[at[i]] : 0);
             }
         }
-        List<double[]> moved = departures.stream()
-                .map(d -> Arrays.stream(at)
-                        .mapToDouble(place -> part * d.moved()[place])
-                        .toArray())
-                .toList();
-        return new Gaussian(mean, covariance, moved, logPriors);
+        return new Gaussian(mean, covariance, moved(at, part), logPriors);
+    }
+
+    private double[][] moved(int[] at, double part) {
+        double[][] moved = new double[departures.size()][at.length];
+        for (int way = 0; way < moved.length; way++) {
+            double[] points = departures.get(way).moved();
+            for (int i = 0; i < at.length; i++) {
+                moved[way][i] = part * points[at[i]];
+            }
+        }
+        return moved;
+    }
+
+    /** What the other weights as typed let one expect at a place. */
+    Foretold foretold(int place) {
+        if (foretold[place] == null) {
+            foretold[place] = Foretold.at(this, place, asTyped);
+        }
+        return foretold[place];
     }
 
     /** For each way a line may have gone the logarithm of its prior times how well these weights fit it, without {@link #aside}. */
     double[] logs(Weights weights) {
         int[] at = observed(weights);
         boolean asUsual = weights.coldG() == asTyped.coldG()
-                && Arrays.equals(at, observed(asTyped))
-                && Arrays.equals(variances(weights), variances(asTyped));
+                && Arrays.equals(weights.counts(), asTyped.counts())
+                && Arrays.equals(weights.variance(), asTyped.variance());
         Gaussian gaussian = asUsual
                 ? usual
                 : gaussian(at, variances(weights), weights.coldG(), weights.coldVarianceG2());

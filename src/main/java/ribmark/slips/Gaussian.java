@@ -1,6 +1,6 @@
 package ribmark.slips;
 
-import java.util.List;
+import java.util.Arrays;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -34,11 +34,11 @@ final class Gaussian {
     private final double logScale;
 
     /** Takes the mean and covariance in grams, and what each way does to the mean. */
-    Gaussian(double[] mean, double[][] covariance, List<double[]> moved, double[] logPriors) {
+    Gaussian(double[] mean, double[][] covariance, double[][] moved, double[] logPriors) {
         this.mean = mean;
         this.factor = factor(covariance);
         this.logPriors = logPriors;
-        this.moved = moved.stream().map(this::through).toArray(double[][]::new);
+        this.moved = Arrays.stream(moved).map(this::through).toArray(double[][]::new);
         double logs = 0;
         for (int i = 0; i < mean.length; i++) {
             logs -= Math.log(factor[i][i]) + LOG_ROOT_TWO_PI;

@@ -3,6 +3,9 @@ package ribmark.slips;
 /** Adds up what is kept as logarithms because it may be too small to write down. */
 final class Logs {
 
+    /** A part smaller than this adds nothing a double can hold. */
+    private static final double NEGLIGIBLE = -50;
+
     private Logs() {}
 
     /** The logarithm of the sum. */
@@ -16,7 +19,7 @@ final class Logs {
         }
         double sum = 0;
         for (double log : logs) {
-            sum += Math.exp(log - most);
+            sum += log - most > NEGLIGIBLE ? Math.exp(log - most) : 0;
         }
         return most + Math.log(sum);
     }

@@ -44,11 +44,18 @@ final class Retyped {
         });
     }
 
-    /** A scale set to pounds has steps of its own, so the weight meant is taken for one its kilograms can show. */
+    /**
+     * Pounds are rounded to the last figure typed or to the scale's own step, so the weight meant is the nearest the scale can show
+     * in kilograms; when none lies that near, the scale cannot have shown it.
+     */
     private Stream<Possibility> pounds(int entry) {
+        BigDecimal typed = number(block.text(entry));
         double factor = block.model().slips().poundsAKilogram();
-        Weight meant = block.shown(entry, 1000 * number(block.text(entry)).doubleValue() / factor);
-        return one(Cause.POUNDS_FOR_KILOGRAMS, entry, meant.grams(), false, meant, logPrior(1));
+        double grams = 1000 * typed.doubleValue() / factor;
+        double lastFigure = 1000 * typed.stripTrailingZeros().ulp().doubleValue();
+        Weight meant = block.shown(entry, grams);
+        boolean unshown = Math.abs(grams - meant.grams()) > Math.max(lastFigure, block.divisionG(entry)) / 2 / factor;
+        return one(Cause.POUNDS_FOR_KILOGRAMS, entry, meant.grams(), unshown, meant, logPrior(1));
     }
 
     private Stream<Possibility> one(

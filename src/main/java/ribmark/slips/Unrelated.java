@@ -8,10 +8,10 @@ import java.util.stream.Stream;
 /** Something else: a weight that has nothing to do with its piece, or with the carcase. It may be anything up to the carcase's weight. */
 final class Unrelated {
 
-    /** The carcase's own weight is summed over in steps of a quarter spread, six spreads to either side. */
-    private static final int STEPS = 24;
+    /** The carcase's own weight is summed over in steps of half a spread, six spreads to either side. */
+    private static final int STEPS = 12;
 
-    private static final double STEP = 0.25;
+    private static final double STEP = 0.5;
 
     private final Block block;
     private final double logPrior;
@@ -33,7 +33,7 @@ final class Unrelated {
     private Possibility piece(int entry) {
         Weights typed = block.asTyped();
         int place = block.placeOf(entry);
-        Foretold foretold = Foretold.at(block, place, typed);
+        Foretold foretold = block.foretold(place);
         double others = block.grams(typed, new int[] {place})[0] - typed.net()[entry];
         double gross = foretold.mean() - others + block.entries().get(entry).trayG();
         Weights believed =

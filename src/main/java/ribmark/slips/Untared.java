@@ -55,7 +55,7 @@ final class Untared {
         double lightest = block.model().slips().trayLowestG();
         double heaviest = block.model().slips().trayHighestG();
         double all = block.grams(typed, new int[] {place})[0];
-        Foretold foretold = Foretold.at(block, place, typed);
+        Foretold foretold = block.foretold(place);
         double log = foretold.logBetween(all - heaviest, all - lightest) - Math.log(heaviest - lightest);
         if (typed.net()[entry] <= lightest || log == Double.NEGATIVE_INFINITY) {
             return Stream.empty();
