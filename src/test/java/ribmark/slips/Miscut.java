@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -71,10 +72,16 @@ record Miscut(Lamb lamb, String line, String towards, Side side, int by) {
         return new Miscut(lambs.lamb(points, side, toTheLeft), way.line(), towards, side, by);
     }
 
-    /** Whether an explanation names this line, its direction and its side. */
-    boolean is(Explanation explanation) {
-        return explanation.line().filter(line::equals).isPresent()
-                && explanation.towards().filter(towards::equals).isPresent()
-                && explanation.side().orElse(Side.BOTH) == side;
+    /** What the weights ought to say. */
+    Group group() {
+        return new Group(Optional.of(line), Optional.of(towards), side);
+    }
+
+    /** The way of this name that a table can show. */
+    static Way way(Lambs lambs, String line) {
+        return ways(lambs.table(), lambs.sided()).stream()
+                .filter(way -> way.line().equals(line))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import ribmark.basics.Side;
 import ribmark.basics.Weight;
-import ribmark.curriculum.ContentInUse;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Scale;
 import ribmark.testing.Tables;
@@ -14,7 +13,7 @@ import ribmark.testing.Tables;
 final class Weighings {
 
     static final Model MODEL =
-            ContentInUse.read(Optional.empty()).curriculum().weighing().orElseThrow();
+            Tables.lamb().weighing().orElseThrow();
 
     private final ReferenceTable table;
     private final List<Typed> entries = new ArrayList<>();
