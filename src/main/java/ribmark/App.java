@@ -95,7 +95,7 @@ public final class App implements AutoCloseable {
     }
 
     /** The same with an invented college in it, not filled in yet. */
-    static App demo(Settings settings, DemoClock clock) {
+    public static App demo(Settings settings, DemoClock clock) {
         return new App(settings, clock, Optional.of(clock));
     }
 
@@ -164,6 +164,8 @@ public final class App implements AutoCloseable {
                 signOffs,
                 replies,
                 standings,
+                new Reports(standings, log, clock),
+                new ExportStore(database, log),
                 content.curriculum(),
                 settings.zone());
     }
@@ -229,7 +231,7 @@ public final class App implements AutoCloseable {
     }
 
     /** The invented college of the demo. */
-    DemoCollege college() {
+    public DemoCollege college() {
         return college.orElseThrow();
     }
 

@@ -2,21 +2,14 @@ package ribmark;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
 import java.util.TimeZone;
-import java.util.TreeSet;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import ribmark.anatomy.Animal;
 import ribmark.anatomy.Bone;
@@ -210,33 +203,5 @@ class ContentTest {
             Locale.setDefault(language);
             TimeZone.setDefault(zone);
         }
-    }
-
-    /** Steps and bones are data; an id of one plain word, such as ticket, is a word of the language too and may occur. */
-    @Test
-    void no_step_and_no_bone_is_named_in_the_program() throws IOException {
-        Set<String> ids = new TreeSet<>();
-        lamb.breakdown().steps().stream()
-                .map(Step::id)
-                .filter(id -> id.contains("-"))
-                .forEach(ids::add);
-        lamb.skeleton().bones().stream()
-                .map(Bone::id)
-                .filter(id -> id.length() > 1)
-                .forEach(ids::add);
-        lamb.skeleton().joints().forEach(joint -> ids.add(joint.id()));
-        Pattern quoted = Pattern.compile("\"([A-Za-z][A-Za-z0-9.-]*)\"");
-        Set<String> named = new TreeSet<>();
-        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-            for (Path file :
-                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
-                quoted.matcher(Files.readString(file))
-                        .results()
-                        .map(found -> found.group(1))
-                        .filter(ids::contains)
-                        .forEach(id -> named.add(file.getFileName() + " " + id));
-            }
-        }
-        assertThat((Collection<String>) named).isEmpty();
     }
 }

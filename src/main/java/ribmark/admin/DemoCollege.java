@@ -54,6 +54,7 @@ public final class DemoCollege {
             signing.tell(name, told);
         }
         new DemoScale(stores, roster, story).tell(DemoWeighUps.read());
+        new DemoReports(stores, roster, story).tell(people);
         return story;
     }
 }
