@@ -56,7 +56,7 @@ final class Places {
     }
 
     /** The frame of a page for whoever is acting. */
-    static Frame frame(Context ctx, Optional<Acting> acting) {
+    static Frame frame(Context ctx, Optional<Acting> acting, boolean demo) {
         String token = Visitor.token(ctx);
         return acting.map(who -> new Frame(
                         who.name(),
@@ -64,8 +64,9 @@ final class Places {
                         who.person().roles().size() > 1,
                         places(who.role(), ctx.path()),
                         token,
-                        ""))
-                .orElseGet(() -> new Frame("", "", false, List.of(), token, ""));
+                        "",
+                        demo))
+                .orElseGet(() -> new Frame("", "", false, List.of(), token, "", demo));
     }
 
     private static List<Frame.Place> places(Role role, String path) {

@@ -28,6 +28,10 @@ public final class BlockPages {
     /** A question to ask, its answer, and what was known the last time. */
     public record Asked(String id, String ask, String answer, String known) {}
 
+    /** So many reasons, besides the one in words, no longer stand in two columns on a tablet lying down. */
+    private static final int STANDING = 6;
+
+    private static final int STANDING_UNDER_A_CAUTION = 4;
     private static final Allow ALLOW = Allow.of(Role.ASSESSOR);
 
     private final BlockSheetStore sheets;
@@ -105,6 +109,7 @@ public final class BlockPages {
                 step.number() + " of " + walk.breakdown().steps().size()
                         + (place.side() == Side.ONCE ? "" : ", " + place.side().word()));
         model.put("reasons", step.faults().stream().map(BlockPages::reason).toList());
+        model.put("many", step.faults().size() >= (mark == Mark.STOPPED ? STANDING_UNDER_A_CAUTION : STANDING));
         model.put("back", StepView.address(walk.sheet(), place));
         ctx.render("blocksheet/reasons.html", model);
     }

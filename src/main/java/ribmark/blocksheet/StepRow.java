@@ -18,7 +18,8 @@ public record StepRow(String number, String title, String href, Cell left, Cell 
         }
     }
 
-    static StepRow of(BlockSheet sheet, Step step, String href) {
+    /** The line of one step of a sheet. */
+    public static StepRow of(BlockSheet sheet, Step step, String href) {
         return new StepRow(
                 Integer.toString(step.number()),
                 step.title(),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.function.Function;
+import ribmark.basics.Refused;
 import ribmark.basics.Weight;
 import ribmark.basics.Words;
 import ribmark.people.Person;
@@ -94,6 +95,21 @@ public record Carcase(
     /** Whether it may be worked on. */
     public boolean isAccepted() {
         return decision() == Decision.ACCEPT;
+    }
+
+    /** Refuses to go on when nothing may be decided any more. */
+    public void mustBeOpen() {
+        if (decision().next().isEmpty()) {
+            throw new Refused(title() + " is " + decision().standing() + ", and stays so.");
+        }
+    }
+
+    /** Refuses a decision that may not follow the newest one. */
+    public void mustAllow(Decision later) {
+        mustBeOpen();
+        if (!decision().next().contains(later)) {
+            throw new Refused(title() + " is " + decision().standing() + " already.");
+        }
     }
 
     /** How many vertebrae carry ribs, as last counted. */

@@ -10,7 +10,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import ribmark.basics.NotFound;
-import ribmark.basics.Refused;
 import ribmark.database.Database;
 import ribmark.evidence.Entry;
 import ribmark.evidence.EvidenceLog;
@@ -91,11 +90,7 @@ public final class CarcaseStore {
     /** Adds a later decision; refuses what may not follow the one before. */
     public void decide(Carcase carcase, Decision decision, String reason, Person by) {
         database.write(handle -> {
-            Decision before = find(carcase.id()).decision();
-            if (!before.next().contains(decision)) {
-                throw new Refused(carcase.title() + " is " + before.standing()
-                        + (before == Decision.REFUSE ? ", and stays so." : " already."));
-            }
+            find(carcase.id()).mustAllow(decision);
             insert(handle, carcase.id(), decision, reason, by);
         });
     }

@@ -26,7 +26,8 @@ public record Agreement(
     }
 
     private static final String ONLY_TWO = "This edition works out percent agreement and Cohen's kappa only.";
-    private static final List<String> NOT_WORKED_OUT =
+    /** Names of the measures this edition does not work out. */
+    public static final List<String> NOT_WORKED_OUT =
             List.of("weightedKappaLinear", "fleissKappa", "krippendorffAlpha", "gwetAc1", "iccTwoWayRandomSingle");
 
     /** Keeps its own copy of the reasons, in order. */

@@ -61,7 +61,10 @@ public final class CheckText {
                                 + Words.count(proof.stages(), "stage", "stages") + ", is proven on " + proof.bones()
                                 + " bones and " + proof.joints() + " joints (vertebrae " + proof.formula() + ").",
                         ""),
-                "Every step can be done when its turn comes and frees what it says.",
+                wrap(
+                        "Every step frees what it says when its turn comes, and the farthest other order that the"
+                                + " needs allow leaves the same pieces.",
+                        ""),
                 wrap("Every bone ends in exactly one of " + proof.pieces().size() + " pieces" + without + ".", ""));
     }
 

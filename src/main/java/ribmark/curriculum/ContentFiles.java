@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import ribmark.basics.Refused;
 
 /** The files of a curriculum by their path, such as {@code content/lamb/legs.yaml}, wherever they lie. */
 public final class ContentFiles {
@@ -51,8 +52,14 @@ public final class ContentFiles {
         }
     }
 
-    /** The files of a folder that holds {@code content/} and {@code assessments/}. */
+    /** The files of a folder that holds {@code content/} and {@code assessments/}, or one of them. */
     public static ContentFiles in(Path folder) {
+        if (FOLDERS.stream().noneMatch(name -> Files.isDirectory(folder.resolve(name)))) {
+            throw new Refused(
+                    Files.isDirectory(folder)
+                            ? "The folder " + folder + " holds neither content/ nor assessments/."
+                            : "There is no folder " + folder + ".");
+        }
         SortedMap<String, byte[]> found = new TreeMap<>();
         for (String name : FOLDERS) {
             collect(folder, folder.resolve(name), found);

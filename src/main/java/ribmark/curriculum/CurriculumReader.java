@@ -48,6 +48,20 @@ final class CurriculumReader {
 
     private Breakdown breakdown() {
         Node file = shelf.breakdown();
+        return new Breakdown(
+                text(file, "id"),
+                text(file, "title"),
+                text(file, "version"),
+                Formula.parse(text(file, "formula")),
+                text(file, "dressing"),
+                atIntake(file.get("at-intake")),
+                stages(),
+                each(file, "assumptions[]", CurriculumReader::assumption),
+                each(file, "tools[]", n -> new Breakdown.Tool(text(n, "id"), text(n, "name"), text(n, "text"))),
+                each(file, "cautions[]", CurriculumReader::caution));
+    }
+
+    private List<Stage> stages() {
         List<Stage> stages = new ArrayList<>();
         int number = 1;
         for (Node stage : shelf.stages()) {
@@ -57,28 +71,20 @@ final class CurriculumReader {
             }
             stages.add(new Stage(text(stage, "id"), text(stage, "title"), text(stage, "what-for"), List.copyOf(steps)));
         }
-        return new Breakdown(
-                text(file, "id"),
-                text(file, "title"),
-                text(file, "version"),
-                Formula.parse(text(file, "formula")),
-                text(file, "dressing"),
-                atIntake(file.get("at-intake")),
-                List.copyOf(stages),
-                each(
-                        file,
-                        "assumptions[]",
-                        n -> new Breakdown.Assumption(
-                                text(n, "id"),
-                                text(n, "text"),
-                                text(n, "others"),
-                                n.get("steps").texts(),
-                                restsOn(n))),
-                each(file, "tools[]", n -> new Breakdown.Tool(text(n, "id"), text(n, "name"), text(n, "text"))),
-                each(
-                        file,
-                        "cautions[]",
-                        n -> new Breakdown.Caution(text(n, "id"), text(n, "heading"), text(n, "text"), restsOn(n))));
+        return List.copyOf(stages);
+    }
+
+    private static Breakdown.Assumption assumption(Node node) {
+        return new Breakdown.Assumption(
+                text(node, "id"),
+                text(node, "text"),
+                text(node, "others"),
+                node.get("steps").texts(),
+                restsOn(node));
+    }
+
+    private static Breakdown.Caution caution(Node node) {
+        return new Breakdown.Caution(text(node, "id"), text(node, "heading"), text(node, "text"), restsOn(node));
     }
 
     private static Optional<Breakdown.AtIntake> atIntake(Node node) {
@@ -171,6 +177,7 @@ final class CurriculumReader {
                 Cut.Becomes.valueOf(text(node, "becomes").toUpperCase(Locale.ROOT)),
                 CutBook.holdings(node, ids),
                 node.get("rows").texts(),
+                node.get("moment").maybeText(),
                 text(node, "text"),
                 each(
                         node,

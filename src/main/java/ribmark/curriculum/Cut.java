@@ -6,7 +6,8 @@ import ribmark.basics.Side;
 
 /**
  * A named piece of the carcase. Its bones are those of the usual animal; a piece that comes from each side lists the left
- * bones under left and the right ones under right.
+ * bones under left and the right ones under right. Its rows are those of reference tables that weigh it; a moment is given when
+ * it comes to the scale later than those rows mean.
  */
 public record Cut(
         String id,
@@ -15,6 +16,7 @@ public record Cut(
         Becomes becomes,
         List<Holding> holdings,
         List<String> rows,
+        Optional<String> moment,
         String text,
         List<SameAs> sameAs,
         List<RestsOn> restsOn) {

@@ -42,6 +42,7 @@ public record Proof(
                         .done()
                         .isPresent();
         everyCutIsFreed(shelf, cuts, all.get(), found);
+        OtherOrder.check(shelf, animal, all.get(), found);
         return soundWithout && without.size() == optional.size()
                 ? Optional.of(told(shelf, animal, all.get(), without))
                 : Optional.empty();

@@ -10,7 +10,10 @@ import ribmark.anatomy.Skeleton;
 import ribmark.basics.Refused;
 
 /** Builds the skeleton from its two tables and points at every row that does not fit. */
-final class SkeletonRows {
+public final class SkeletonRows {
+
+    private static final String BONES = "content/%s/skeleton.csv";
+    private static final String JOINTS = "content/%s/joints.csv";
 
     private final Node bones;
     private final Node joints;
@@ -20,6 +23,24 @@ final class SkeletonRows {
         this.bones = bones;
         this.joints = joints;
         this.found = found;
+    }
+
+    /** The usual animal of this name, whatever else may be wrong with the files; refuses a name or a table that is not sound. */
+    public static Skeleton named(String name, ContentFiles files) {
+        if (files.bytes(BONES.formatted(name)).isEmpty()) {
+            throw new Refused("There is no skeleton “" + name + "”: name one of the folders in content that hold one.");
+        }
+        Findings found = new Findings();
+        return read(table(BONES.formatted(name), files, found), table(JOINTS.formatted(name), files, found), found)
+                .orElseThrow(
+                        () -> new Refused("The skeleton “" + name + "” is not sound: run check and mend its rows."));
+    }
+
+    private static Node table(String path, ContentFiles files, Findings found) {
+        return files.bytes(path)
+                .flatMap(bytes -> TextFile.of(path, bytes, found))
+                .map(text -> CsvRows.read(text, found))
+                .orElseGet(() -> Node.nothingIn(path));
     }
 
     /** The usual animal, or nothing when a row is wrong. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import ribmark.anatomy.Animal;
 import ribmark.anatomy.Ids;
 import ribmark.anatomy.Operation;
@@ -49,14 +50,18 @@ final class Working {
     }
 
     private Optional<Animal> afterOperations(Animal before, Node step) {
+        return after(before, step, (culprit, refused) -> Saying.of(refused).add("C032", culprit, found));
+    }
+
+    /** The animal after a step, or nothing when an operation is refused; then the one told learns which id is to blame. */
+    static Optional<Animal> after(Animal before, Node step, BiConsumer<Node, Refused> told) {
         Animal now = before;
+        Ids ids = Ids.of(before.skeleton());
         for (Node written : step.get("operations").items()) {
             try {
-                for (Operation operation : operations(written, Ids.of(skeleton))) {
-                    now = now.after(operation);
-                }
+                now = now.after(operations(written, ids));
             } catch (Refused e) {
-                Saying.of(e).add("C032", culprit(written, e.getMessage()), found);
+                told.accept(culprit(written, e.getMessage(), ids), e);
                 return Optional.empty();
             }
         }
@@ -77,10 +82,10 @@ final class Working {
     }
 
     /** The written id the refusal speaks of: the one that stands for the id it quotes. */
-    private Node culprit(Node written, String sentence) {
+    private static Node culprit(Node written, String sentence, Ids ids) {
         for (String verb : List.of("sever", "saw", "lift")) {
             for (Node id : written.get(verb).items()) {
-                if (standsFor(id.text()).stream().anyMatch(each -> sentence.contains("“" + each + "”"))) {
+                if (standsFor(id.text(), ids).stream().anyMatch(each -> sentence.contains("“" + each + "”"))) {
                     return id;
                 }
             }
@@ -88,9 +93,9 @@ final class Working {
         return written;
     }
 
-    private List<String> standsFor(String expression) {
+    private static List<String> standsFor(String expression, Ids ids) {
         try {
-            return Ids.of(skeleton).expand(expression);
+            return ids.expand(expression);
         } catch (Refused e) {
             return List.of(expression);
         }

@@ -47,7 +47,7 @@ public record PersonView(
                 sheets(progress));
     }
 
-    private static StepRow row(StepRecord record, ZoneId zone) {
+    static StepRow row(StepRecord record, ZoneId zone) {
         return new StepRow(record.address(), record.name(), record.standing().word(), needed(record, zone));
     }
 

@@ -9,7 +9,7 @@ public final class PaperFile {
     private static final String STYLES = "styles-go-here";
 
     private final StyleSheet styles = new StyleSheet();
-    private final Templates templates = new Templates(nobody -> new Frame("", "", false, List.of(), "", STYLES));
+    private final Templates templates = new Templates(nobody -> new Frame("", "", false, List.of(), "", STYLES, false));
 
     /** Fills a template whose layout is the one for paper. */
     public String of(String template, Map<String, ?> model) {

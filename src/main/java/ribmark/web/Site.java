@@ -58,7 +58,14 @@ public final class Site {
     }
 
     private Frame withStyles(Frame bare) {
-        return new Frame(bare.person(), bare.role(), bare.manyRoles(), bare.places(), bare.token(), styles.address());
+        return new Frame(
+                bare.person(),
+                bare.role(),
+                bare.manyRoles(),
+                bare.places(),
+                bare.token(),
+                styles.address(),
+                bare.demo());
     }
 
     private void add(RoutesConfig config, Route route) {

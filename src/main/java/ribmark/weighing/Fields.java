@@ -91,8 +91,9 @@ final class Fields {
         Optional<String> typed = text(name, "Write kilograms in quotes, for example \"7.310\".");
         Optional<String> whyNot = typed.flatMap(Weight::whyNot);
         whyNot.ifPresent(why -> {
-            int help = why.lastIndexOf(" Type ");
-            refuse(name, "Weight: " + shortened(why.substring(0, help)), why.substring(help + 1));
+            int advice = Math.max(why.lastIndexOf(" Type "), 0);
+            String what = advice == 0 ? why : why.substring(0, advice);
+            refuse(name, "Weight: " + shortened(what), why.substring(advice).strip());
         });
         Optional<Weight> weight = typed.filter(t -> whyNot.isEmpty()).map(Weight::ofKilograms);
         if (weight.filter(Weight.NONE::equals).isPresent()) {

@@ -59,6 +59,11 @@ public record WeighUp(
         return readings.stream().filter(r -> r.cut().equals(cut)).toList();
     }
 
+    /** What a reading is of the cold carcase, in percent. */
+    double percentOf(Reading reading) {
+        return 100 * reading.net().grams() / carcase.coldG(tables.get(0).hot()).doubleValue();
+    }
+
     /** Which sides of a cut have a weight: both when it was weighed as one. */
     public Optional<Side> weighedSides(String cut) {
         List<Side> sides = of(cut).stream().map(Reading::side).distinct().toList();

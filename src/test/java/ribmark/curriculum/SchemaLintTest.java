@@ -20,7 +20,16 @@ class SchemaLintTest {
 
     /** Words by which a number's unit is told. */
     private static final List<String> UNITS = List.of(
-            "in the unit", "percent", "grams", "kilograms", "days", "without unit", "sheets", "carcases", "assessors");
+            "in the unit",
+            "percent",
+            "grams",
+            "kilograms",
+            "days",
+            "Degrees Celsius",
+            "without unit",
+            "sheets",
+            "carcases",
+            "assessors");
 
     private final ObjectMapper json = new ObjectMapper();
     private final List<String> wrong = new ArrayList<>();

@@ -115,6 +115,7 @@ final class Seeds {
                     BACK,
                     "needs: [legs-off]\n    landmark:\n      heading: At the line\n      text: Feel for it first.\n      uses: [front-line]",
                     "needs: [«shank]\n    landmark:\n      heading: At the line\n      text: Feel for it first.\n      uses: [front-line]"),
+            new Seed("C039", BACK, "needs: [legs-off]", "needs: []"),
             new Seed("C040", TABLE, "expected: 40.5", "expected: 45.0"),
             new Seed("C041", TRIM, "highest: 5.0", "highest: «0.2"),
             new Seed("C041", TABLE, "highest-kg: 9", "highest-kg: «4"),

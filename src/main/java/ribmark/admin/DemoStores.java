@@ -1,0 +1,33 @@
+package ribmark.admin;
+
+import java.time.ZoneId;
+import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.SignOffStore;
+import ribmark.blocksheet.Standings;
+import ribmark.carcase.CarcaseStore;
+import ribmark.curriculum.Curriculum;
+import ribmark.database.Database;
+import ribmark.export.ExportStore;
+import ribmark.export.Reports;
+import ribmark.feedback.ReplyStore;
+import ribmark.people.GroupStore;
+import ribmark.people.Passwords;
+import ribmark.people.PeopleStore;
+import ribmark.weighing.WeighUpStore;
+
+/** Everything of the program that the demo fills, the same that its pages write to. */
+public record DemoStores(
+        Database database,
+        PeopleStore people,
+        Passwords passwords,
+        GroupStore groups,
+        CarcaseStore carcases,
+        BlockSheetStore sheets,
+        WeighUpStore weights,
+        SignOffStore signOffs,
+        ReplyStore replies,
+        Standings standings,
+        Reports reports,
+        ExportStore exports,
+        Curriculum curriculum,
+        ZoneId zone) {}

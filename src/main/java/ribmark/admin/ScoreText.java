@@ -1,0 +1,53 @@
+package ribmark.admin;
+
+import java.util.ArrayList;
+import java.util.List;
+import ribmark.scoring.TrimConformity;
+import ribmark.weighing.Balance;
+import ribmark.weighing.Reading;
+import ribmark.weighing.Reasons;
+import ribmark.weighing.ScoredCut;
+import ribmark.weighing.VerdictLine;
+import ribmark.weighing.WeighUpScore;
+
+/** A reckoned weigh-up as lines for people, each followed by its reason when that is asked for. */
+final class ScoreText {
+
+    private final boolean explain;
+    private final List<String> lines = new ArrayList<>();
+
+    private ScoreText(boolean explain) {
+        this.explain = explain;
+    }
+
+    static List<String> lines(WeighUpScore score, boolean explain) {
+        return new ScoreText(explain).of(score);
+    }
+
+    private List<String> of(WeighUpScore score) {
+        add(score.balance().sentence(), Reasons.of(score.balance()));
+        for (Balance balance : score.innerBalances()) {
+            add("Inside the " + balance.of() + ": " + balance.sentence(), Reasons.of(balance));
+        }
+        score.notes().forEach(lines::add);
+        for (ScoredCut cut : score.cuts()) {
+            add(VerdictLine.of(cut), Reasons.of(cut));
+        }
+        for (Reading reading : score.balancedOnly()) {
+            lines.add("Balanced only. " + reading.cut() + ": " + reading.net() + ".");
+        }
+        for (TrimConformity trim : score.trim().measured()) {
+            add(VerdictLine.of(trim), Reasons.of(trim));
+        }
+        lines.add(VerdictLine.ofYield(score) + " " + VerdictLine.ofTrim(score));
+        lines.add(Reasons.standing(score.weighUp()));
+        return lines;
+    }
+
+    private void add(String line, List<String> reasons) {
+        lines.add(line);
+        if (explain) {
+            reasons.forEach(reason -> lines.add("    " + reason));
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package ribmark.admin;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import ribmark.anatomy.Piece;
+import ribmark.basics.Refused;
+import ribmark.curriculum.ContentFiles;
+import ribmark.weighing.FileProblem;
+
+/** Tries operations on a skeleton and prints the pieces that come free: the answer to “what if I cut here?”. */
+@Command(
+        name = "try",
+        description =
+                "Does operations on a skeleton, in order, and prints the pieces that come free, the largest first.")
+public final class TryCommand implements Callable<Integer> {
+
+    private final InputStream standardInput;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "FILE",
+            description = "UTF-8 JSON with skeleton, formula and operations; - reads standard input.")
+    private String file;
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            converter = OutputFormat.Reader.class,
+            description = "For people (text, the default) or for programs (json).")
+    private OutputFormat format = OutputFormat.TEXT;
+
+    @Option(names = "--content", paramLabel = "DIR", description = "The college's own files, laid over ours.")
+    private Path content;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Shows this.")
+    private boolean help;
+
+    /** Reads standard input where the file is called {@code -}. */
+    public TryCommand(InputStream standardInput) {
+        this.standardInput = standardInput;
+    }
+
+    @Override
+    public Integer call() {
+        Refusal refusal = new Refusal(spec.commandLine(), format);
+        try {
+            TryFile asked = TryFile.read(new InputFile(file, standardInput).read());
+            if (!asked.problems().isEmpty()) {
+                return refusal.of(asked.problems());
+            }
+            Trial trial = Trial.of(asked, files());
+            return trial.problem().map(problem -> refusal.of(List.of(problem))).orElseGet(() -> print(trial.pieces()));
+        } catch (Refused refused) {
+            return refusal.of(List.of(new FileProblem("", refused.getMessage(), "")));
+        }
+    }
+
+    private ContentFiles files() {
+        return content == null ? ContentFiles.ours() : ContentFiles.ours().under(ContentFiles.in(content));
+    }
+
+    private int print(List<Piece> pieces) {
+        PrintWriter out = spec.commandLine().getOut();
+        if (format == OutputFormat.JSON) {
+            ObjectNode root = JsonNodeFactory.instance.objectNode();
+            ArrayNode list = root.putArray("pieces");
+            pieces.forEach(piece -> piece.names().forEach(list.addArray()::add));
+            out.println(root);
+        } else {
+            pieces.forEach(piece -> out.println(piece.size() + "  " + String.join(" ", piece.names())));
+        }
+        out.flush();
+        return 0;
+    }
+}

@@ -1,0 +1,41 @@
+package ribmark.weighing;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import ribmark.basics.Side;
+import ribmark.basics.Weight;
+import ribmark.people.Person;
+
+/** One piece put on the scale, as it was typed in; it is never edited, only taken off the list and weighed again. */
+public record KeptReading(
+        UUID id, UUID carcase, Typed typed, Person by, Instant recordedAt, long evidenceSeq, Optional<Struck> struck) {
+
+    /**
+     * What was typed: the piece, the reference row it is weighed for, the weight with the tray still in it, and for what has no
+     * bones to tell, the larger piece it came out of. A later moment than the row means is balanced and not scored.
+     */
+    public record Typed(
+            String cut,
+            Optional<String> row,
+            Side side,
+            Weight weight,
+            Optional<Weight> tare,
+            String scale,
+            boolean later,
+            Optional<String> partOf,
+            Optional<UUID> sheet) {}
+
+    /** Why, by whom and when a reading was taken off the list. */
+    public record Struck(String why, Person by, Instant at) {}
+
+    /** Whether it still counts. */
+    public boolean counts() {
+        return struck.isEmpty();
+    }
+
+    /** What the piece itself weighs. */
+    public Weight net() {
+        return typed.weight().minus(typed.tare().orElse(Weight.NONE));
+    }
+}

@@ -1,0 +1,48 @@
+package ribmark.weighing;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import ribmark.basics.Words;
+import ribmark.curriculum.Curriculum;
+import ribmark.scoring.Scale;
+import ribmark.weighing.KeptReading.Struck;
+import ribmark.weighing.KeptReading.Typed;
+import ribmark.weighing.PageLine.Fact;
+
+/** One reading to look into: what was on the scale, on which scale, for whom and by whom, and why it was taken off the list. */
+public record ReadingView(UUID id, String name, String kg, List<Fact> facts, boolean counts, String why) {
+
+    static ReadingView of(KeptReading kept, String name, Curriculum curriculum, Map<UUID, String> sheets, ZoneId zone) {
+        Typed typed = kept.typed();
+        Scale scale = Assembly.scale(curriculum, typed.scale());
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("On the scale", typed.weight().toString()));
+        typed.tare().ifPresent(tare -> facts.add(new Fact("Tray, taken off", tare.toString())));
+        facts.add(new Fact("Scale", scaleInWords(scale)));
+        if (typed.later()) {
+            facts.add(new Fact("When", Assembly.LATER));
+        }
+        typed.sheet().map(sheets::get).ifPresent(who -> facts.add(new Fact("Freed by", who)));
+        facts.add(new Fact("Weighed by", kept.by().name() + ", " + Words.moment(kept.recordedAt(), zone)));
+        return new ReadingView(
+                kept.id(),
+                name,
+                kept.net().toString(),
+                facts,
+                kept.counts(),
+                kept.struck().map(struck -> why(struck, zone)).orElse(""));
+    }
+
+    private static String why(Struck struck, ZoneId zone) {
+        return "Taken off the list by " + struck.by().name() + ", " + Words.moment(struck.at(), zone) + ": “"
+                + struck.why() + "”";
+    }
+
+    /** A scale by its name and division. */
+    static String scaleInWords(Scale scale) {
+        return scale.name() + ", " + Numbers.plain(scale.divisionG()) + "\u00a0g";
+    }
+}

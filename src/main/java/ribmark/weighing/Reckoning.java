@@ -1,0 +1,104 @@
+package ribmark.weighing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import ribmark.carcase.Carcase;
+import ribmark.curriculum.Curriculum;
+import ribmark.weighing.Assembly.Placed;
+
+/** Everything weighed on one carcase, reckoned through as the {@code score} command does, and put into lines to read. */
+final class Reckoning {
+
+    private final Assembly assembly;
+    private final WeighUpScore score;
+    private final Pieces pieces;
+    private final Saying saying;
+
+    /** At least one reading must count. */
+    Reckoning(
+            Curriculum curriculum,
+            CarcaseReading carcase,
+            Pieces pieces,
+            List<KeptReading> counting,
+            List<TrimReading> trim) {
+        this.assembly = new Assembly(curriculum, pieces, counting);
+        this.pieces = pieces;
+        this.saying = new Saying(curriculum);
+        WeighUpScore reckoned = WeighUpScore.of(assembly.weighUp(carcase, trim));
+        this.score = new WeighUpScore(
+                reckoned.weighUp(),
+                reckoned.balance(),
+                assembly.inner(reckoned),
+                reckoned.cuts(),
+                reckoned.trim(),
+                reckoned.notes());
+    }
+
+    /** How the carcase itself came to the scale. */
+    static CarcaseReading reading(Curriculum curriculum, Carcase carcase) {
+        boolean counted = carcase.thoracic().isPresent() || carcase.lumbar().isPresent();
+        String usual = curriculum.breakdown().formula().toString();
+        return new CarcaseReading(
+                carcase.ownWeight(),
+                carcase.hot(),
+                carcase.kidneysIn(),
+                carcase.fatClass(),
+                counted ? Optional.of(carcase.formula(usual)) : Optional.empty(),
+                Assembly.scale(curriculum, carcase.scaleId()));
+    }
+
+    WeighUpScore score() {
+        return score;
+    }
+
+    WeighUp weighUp() {
+        return score.weighUp();
+    }
+
+    List<Placed> placed() {
+        return assembly.placed();
+    }
+
+    List<Placed> coarser() {
+        return assembly.coarser().values().stream().flatMap(List::stream).toList();
+    }
+
+    Saying saying() {
+        return saying;
+    }
+
+    Pieces pieces() {
+        return pieces;
+    }
+
+    /** A line for each cut of the carcase, then one for each piece that is only balanced. */
+    List<PageLine> lines() {
+        return lines(score, Optional.empty());
+    }
+
+    /** The same for what one block sheet freed, judged on the balance of the whole carcase. */
+    List<PageLine> lines(UUID sheet) {
+        return lines(score.freedOn(sheet.toString()), Optional.of(sheet));
+    }
+
+    private List<PageLine> lines(WeighUpScore part, Optional<UUID> sheet) {
+        List<PageLine> lines = new ArrayList<>();
+        part.cuts().forEach(cut -> lines.add(saying.cut(cut, part.weighUp())));
+        placed().stream()
+                .filter(placed ->
+                        sheet.isEmpty() || placed.kept().typed().sheet().equals(sheet))
+                .filter(placed -> part.balancedOnly().contains(placed.reading()))
+                .forEach(placed -> lines.add(saying.balancedOnly(
+                        placed.reading(), weighUp(), pieces.of(placed.kept()), name(placed.kept()))));
+        return lines;
+    }
+
+    /** What a reading's piece is called. */
+    String name(KeptReading reading) {
+        return pieces.of(reading)
+                .map(Piece::name)
+                .orElseGet(() -> reading.typed().cut());
+    }
+}

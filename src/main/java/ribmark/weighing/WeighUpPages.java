@@ -1,0 +1,216 @@
+package ribmark.weighing;
+
+import io.javalin.http.Context;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Supplier;
+import ribmark.basics.Ids;
+import ribmark.basics.NotFound;
+import ribmark.basics.Refused;
+import ribmark.blocksheet.BlockSheet;
+import ribmark.blocksheet.BlockSheetStore;
+import ribmark.carcase.Carcase;
+import ribmark.carcase.CarcaseStore;
+import ribmark.curriculum.Curriculum;
+import ribmark.people.Access;
+import ribmark.people.Acting;
+import ribmark.web.Allow;
+import ribmark.web.Form;
+import ribmark.web.Role;
+import ribmark.web.Routes;
+import ribmark.web.Site;
+import ribmark.weighing.EntryView.Weighed;
+import ribmark.weighing.WeighUpView.Link;
+
+/** Where pieces are put on the scale one by one, and where the balance and every share can be read. */
+public final class WeighUpPages {
+
+    private final WeighUpStore store;
+    private final WeighedCarcases weighed;
+    private final CarcaseStore carcases;
+    private final BlockSheetStore sheets;
+    private final Supplier<Curriculum> curriculum;
+    private final ZoneId zone;
+
+    /** Carcases and sheets say what may be weighed and for whom; the zone is the college's. */
+    public WeighUpPages(
+            WeighUpStore store,
+            WeighedCarcases weighed,
+            CarcaseStore carcases,
+            BlockSheetStore sheets,
+            Supplier<Curriculum> curriculum,
+            ZoneId zone) {
+        this.store = store;
+        this.weighed = weighed;
+        this.carcases = carcases;
+        this.sheets = sheets;
+        this.curriculum = curriculum;
+        this.zone = zone;
+    }
+
+    /** Adds the addresses. */
+    public void addTo(Routes routes) {
+        routes.page("/weigh-ups/{carcase}", this::show, Allow.of(Role.ASSESSOR, Role.TUTOR));
+        routes.post("/weigh-ups/{carcase}/readings", this::keep, Allow.of(Role.ASSESSOR));
+        routes.post("/weigh-ups/{carcase}/readings/{id}/strike", this::strike, Allow.of(Role.ASSESSOR));
+    }
+
+    private void show(Context ctx) {
+        Carcase carcase = carcase(ctx);
+        render(ctx, carcase, prefilled(carcase, Access.signedIn(ctx)));
+    }
+
+    private void keep(Context ctx) {
+        Carcase carcase = carcase(ctx);
+        if (!carcase.isAccepted()) {
+            throw new Refused(carcase.title() + " is " + carcase.decision().standing()
+                    + ". Nothing is weighed until it is accepted.");
+        }
+        Form form = Form.typed(ctx);
+        Weighed on = weighedOn(carcase, Access.signedIn(ctx));
+        var typed = new WeighUpForm(form, on.pieces(), on.curriculum(), sheets.allOf(carcase.id()), on.wholes()).read();
+        if (typed.isEmpty()) {
+            render(ctx.status(422), carcase, form);
+            return;
+        }
+        store.keep(carcase.id(), typed.get(), Access.signedIn(ctx));
+        Site.see(ctx, "/weigh-ups/" + carcase.id() + "?stage=" + stage(form.value("stage"), on));
+    }
+
+    private void strike(Context ctx) {
+        Carcase carcase = carcase(ctx);
+        KeptReading reading =
+                store.find(carcase.id(), Ids.of(ctx.pathParam("id"))).orElseThrow(NotFound::new);
+        Form form = Form.typed(ctx);
+        String field = "why-" + reading.id();
+        String why = form.words(field, "Why it comes off", "Say it in a few words, for example: read wrongly.");
+        if (form.wrong()) {
+            render(ctx.status(422), carcase, usual(form, carcase, Access.signedIn(ctx)));
+            return;
+        }
+        store.strike(reading, why, Access.signedIn(ctx));
+        Site.see(ctx, "/weigh-ups/" + carcase.id());
+    }
+
+    private Carcase carcase(Context ctx) {
+        return carcases.find(Ids.of(ctx.pathParam("carcase")));
+    }
+
+    private Form prefilled(Carcase carcase, Acting acting) {
+        return usual(Form.blank(), carcase, acting);
+    }
+
+    /** Tray and scale as they were used last. */
+    private Form usual(Form form, Carcase carcase, Acting acting) {
+        List<KeptReading> counting = counting(carcase);
+        String tray = counting.isEmpty()
+                ? WeighUpForm.NO_TRAY
+                : counting.get(counting.size() - 1)
+                        .typed()
+                        .tare()
+                        .map(tare -> tare.kilograms())
+                        .orElse(WeighUpForm.NO_TRAY);
+        String scale = store.lastScale(acting.id())
+                .filter(id -> curriculum.get().scale(id).isPresent())
+                .orElse(curriculum.get().scales().get(0).id());
+        return form.with("tray", tray).with("scale", scale).with("sheet", WeighUpForm.AS_SHEETS_SAY);
+    }
+
+    private List<KeptReading> counting(Carcase carcase) {
+        return store.of(carcase.id()).stream().filter(KeptReading::counts).toList();
+    }
+
+    private Weighed weighedOn(Carcase carcase, Acting acting) {
+        Curriculum content = curriculum.get();
+        return new Weighed(
+                content,
+                Pieces.of(content, Reckoning.reading(content, carcase)),
+                counting(carcase),
+                names(seen(carcase, acting)));
+    }
+
+    private List<BlockSheet> seen(Carcase carcase, Acting acting) {
+        return sheets.allOf(carcase.id()).stream()
+                .filter(sheet -> maySee(sheet.id(), acting))
+                .toList();
+    }
+
+    private boolean maySee(UUID sheet, Acting acting) {
+        try {
+            sheets.find(sheet, acting);
+            return true;
+        } catch (NotFound notTheirs) {
+            return false;
+        }
+    }
+
+    private static Map<UUID, String> names(List<BlockSheet> seen) {
+        Map<UUID, String> names = new LinkedHashMap<>();
+        seen.forEach(sheet -> names.put(
+                sheet.id(),
+                sheet.apprentice().name() + ", watched by " + sheet.assessor().name()));
+        return names;
+    }
+
+    private static String stage(String asked, Weighed on) {
+        return on.stages().stream().anyMatch(stage -> stage.id().equals(asked)) ? asked : on.nextStage();
+    }
+
+    private void render(Context ctx, Carcase carcase, Form form) {
+        Acting acting = Access.signedIn(ctx);
+        Weighed on = weighedOn(carcase, acting);
+        String asked = form.value("stage").isEmpty() ? String.valueOf(ctx.queryParam("stage")) : form.value("stage");
+        Map<String, Object> model = new HashMap<>();
+        model.put("page", view(carcase, acting, on));
+        model.put("form", form);
+        model.put("writes", acting.as(Role.ASSESSOR));
+        model.put("held", carcase.isAccepted() ? null : carcase.decision().standing());
+        boolean open =
+                List.of("tare", "scale", "sheet", "partOf").stream().anyMatch(field -> form.problem(field) != null);
+        model.put("entry", EntryView.of(on, stage(asked, on), open));
+        ctx.render("weighing/weigh-up.html", model);
+    }
+
+    private WeighUpView view(Carcase carcase, Acting acting, Weighed on) {
+        List<BlockSheet> seen = seen(carcase, acting);
+        Optional<Reckoning> reckoning = weighed.reckon(
+                carcase, sheets.allOf(carcase.id()).stream().map(BlockSheet::id).toList());
+        List<ReadingView> readings = store.of(carcase.id()).stream()
+                .map(kept -> ReadingView.of(kept, name(on, kept), on.curriculum(), on.sheets(), zone))
+                .toList();
+        WeighUpView empty =
+                WeighUpView.empty(carcase, on.curriculum(), acting.as(Role.ASSESSOR), readings, links(carcase, seen));
+        return reckoning
+                .map(r -> empty.with(r, on.counting().get(on.counting().size() - 1), ofSheets(r, seen)))
+                .orElse(empty);
+    }
+
+    private static String name(Weighed on, KeptReading kept) {
+        return on.pieces().of(kept).map(Piece::name).orElse(kept.typed().cut());
+    }
+
+    private static List<PageLine.OfSheet> ofSheets(Reckoning reckoning, List<BlockSheet> seen) {
+        return seen.stream()
+                .map(sheet ->
+                        new PageLine.OfSheet(sheet.id(), sheet.apprentice().name(), reckoning.lines(sheet.id())))
+                .filter(ofSheet -> !ofSheet.lines().isEmpty())
+                .toList();
+    }
+
+    private static List<Link> links(Carcase carcase, List<BlockSheet> seen) {
+        List<Link> links = new ArrayList<>();
+        links.add(new Link("/carcases/" + carcase.id(), carcase.title()));
+        for (BlockSheet sheet : seen) {
+            String whose = sheet.apprentice().name() + "’s ";
+            links.add(new Link("/block-sheets/" + sheet.id(), whose + "sheet"));
+            links.add(new Link("/block-sheets/" + sheet.id() + "/trim", whose + "trim"));
+        }
+        return links;
+    }
+}
