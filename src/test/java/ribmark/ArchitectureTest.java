@@ -32,7 +32,7 @@ class ArchitectureTest {
             "curriculum anatomy basics competence scoring web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet basics carcase competence curriculum database evidence people web",
-            "weighing basics blocksheet carcase curriculum database evidence people scoring web",
+            "weighing anatomy basics blocksheet carcase curriculum database evidence people scoring web",
             "feedback basics blocksheet curriculum database evidence people web weighing",
             "study curriculum web",
             "progress basics blocksheet competence curriculum feedback people web",
