@@ -13,9 +13,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import ribmark.admin.DemoClock;
 import ribmark.web.Route;
 
-/** Lists every address and who may open it. */
+/** Lists every address and who may open it, with the one that only the demo has. */
 @Command(
         name = "routes",
         mixinStandardHelpOptions = true,
@@ -32,7 +33,7 @@ final class RoutesCommand implements Callable<Integer> {
     public Integer call() throws JsonProcessingException {
         PrintWriter out = spec.commandLine().getOut();
         List<Route> routes;
-        try (App app = new App(Settings.throwAway(0, Optional.empty()), Clock.systemUTC())) {
+        try (App app = App.demo(Settings.throwAway(0, Optional.empty()), new DemoClock(Clock.systemUTC()))) {
             routes = app.routes();
         }
         if (format.equals("json")) {
