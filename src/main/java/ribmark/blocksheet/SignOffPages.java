@@ -58,7 +58,7 @@ public final class SignOffPages {
     private void sign(Context ctx) {
         Acting assessor = Access.signedIn(ctx);
         StepRecord record = record(ctx);
-        Signing.mustBeAllowed(record, assessor, standings);
+        Signing.mustBeAllowed(record, assessor, standings.zone());
         Form form = Form.typed(ctx);
         String convinced = form.words("convinced", "What convinced you", "Write what you saw, in a sentence.");
         checkPassword(form, Optional.ofNullable(ctx.formParam("password")).orElse(""), assessor);
