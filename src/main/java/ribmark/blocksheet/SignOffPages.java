@@ -88,6 +88,7 @@ public final class SignOffPages {
         Acting reader = Access.signedIn(ctx);
         SignOff signOff = signOffs.find(Ids.of(ctx.pathParam("id")));
         Person apprentice = apprentices.find(signOff.apprenticeId(), reader);
+        signOff.mustStand();
         StepRecord record = standings.record(apprentice).step(signOff.stepId());
         Form form = Form.typed(ctx);
         String reason = form.words("reason", "Why it is taken back", "Write what was wrong with it, in a sentence.");
