@@ -2,12 +2,14 @@ package ribmark;
 
 import io.javalin.Javalin;
 import io.javalin.http.Context;
+import io.javalin.util.JavalinBindException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import ribmark.admin.DemoClock;
 import ribmark.admin.DemoCollege;
+import ribmark.basics.Refused;
 import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
@@ -171,7 +173,12 @@ public final class App implements AutoCloseable {
 
     /** Begins to listen on loopback and answers the address. */
     public String start() {
-        server.start("127.0.0.1", settings.port());
+        try {
+            server.start("127.0.0.1", settings.port());
+        } catch (JavalinBindException taken) {
+            close();
+            throw new Refused("Port " + settings.port() + " is in use. Name another one with --port, or 0 for any.");
+        }
         return "http://127.0.0.1:" + server.port();
     }
 

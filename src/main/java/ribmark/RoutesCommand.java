@@ -14,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import ribmark.admin.DemoClock;
+import ribmark.admin.OutputFormat;
 import ribmark.web.Route;
 
 /** Lists every address and who may open it, with the one that only the demo has. */
@@ -26,8 +27,12 @@ final class RoutesCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--format", defaultValue = "text", description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private String format;
+    @Option(
+            names = "--format",
+            defaultValue = "text",
+            converter = OutputFormat.Reader.class,
+            description = "text or json. Default: ${DEFAULT-VALUE}.")
+    private OutputFormat format;
 
     @Override
     public Integer call() throws JsonProcessingException {
@@ -36,7 +41,7 @@ final class RoutesCommand implements Callable<Integer> {
         try (App app = App.demo(Settings.throwAway(0, Optional.empty()), new DemoClock(Clock.systemUTC()))) {
             routes = app.routes();
         }
-        if (format.equals("json")) {
+        if (format == OutputFormat.JSON) {
             out.println(new ObjectMapper()
                     .writeValueAsString(
                             routes.stream().map(RoutesCommand::shown).toList()));

@@ -33,11 +33,11 @@ class ArchitectureTest {
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet basics carcase competence curriculum database evidence people web",
             "weighing anatomy basics blocksheet carcase curriculum database evidence people scoring web",
-            "feedback basics blocksheet curriculum database evidence people web weighing",
+            "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
             "study curriculum web",
-            "progress basics blocksheet competence curriculum feedback people web",
-            "export basics blocksheet competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence curriculum database evidence export feedback people scoring web weighing");
+            "progress basics blocksheet carcase competence curriculum feedback people web",
+            "export basics blocksheet carcase competence curriculum database evidence people progress web",
+            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people scoring web weighing");
 
     /** Parts that know neither files nor tables nor the web. */
     private static final Set<String> PURE = Set.of("anatomy", "scoring", "competence", "basics");
