@@ -36,7 +36,7 @@ class ArchitectureTest {
             "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
             "study curriculum web",
             "progress basics blocksheet carcase competence curriculum feedback people web",
-            "export basics blocksheet carcase competence curriculum database evidence people web",
+            "export basics blocksheet carcase competence curriculum database evidence people progress web",
             "admin anatomy basics blocksheet carcase competence curriculum database export feedback people scoring web weighing");
 
     /** Parts that know neither files nor tables nor the web. */
