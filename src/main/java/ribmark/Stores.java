@@ -9,7 +9,6 @@ import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
-import ribmark.curriculum.ContentInUse;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -23,6 +22,7 @@ import ribmark.people.OneTimeLinks;
 import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
+import ribmark.proof.ContentInUse;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 

@@ -30,6 +30,7 @@ class ArchitectureTest {
             "evidence basics database web",
             "people basics database evidence web",
             "curriculum anatomy basics competence scoring web",
+            "proof anatomy basics competence curriculum scoring web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet basics carcase competence curriculum database evidence people web",
             "weighing anatomy basics blocksheet carcase curriculum database evidence people scoring web",
@@ -37,7 +38,7 @@ class ArchitectureTest {
             "study curriculum web",
             "progress basics blocksheet carcase competence curriculum feedback people web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people scoring web weighing");
+            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring web weighing");
 
     /** Parts that know neither files nor tables nor the web. */
     private static final Set<String> PURE = Set.of("anatomy", "scoring", "competence", "basics");
