@@ -186,9 +186,8 @@ final class Block {
         boolean asUsual = weights.coldG() == asTyped.coldG()
                 && Arrays.equals(weights.counts(), asTyped.counts())
                 && Arrays.equals(weights.variance(), asTyped.variance());
-        Gaussian gaussian = asUsual
-                ? usual
-                : gaussian(at, variances(weights), weights.coldG(), weights.coldVarianceG2());
+        Gaussian gaussian =
+                asUsual ? usual : gaussian(at, variances(weights), weights.coldG(), weights.coldVarianceG2());
         return gaussian.logs(grams(weights, at));
     }
 

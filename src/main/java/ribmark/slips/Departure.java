@@ -33,8 +33,9 @@ record Departure(
         }
 
         List<Departure> all() {
-            List<Model.Line> lines =
-                    model.lines().stream().filter(line -> move(line).isPresent()).toList();
+            List<Model.Line> lines = model.lines().stream()
+                    .filter(line -> move(line).isPresent())
+                    .toList();
             List<Model.Split> splits =
                     model.splits().stream().filter(this::canShow).toList();
             double prior = (1 - model.departures().none()) / Math.max(1, lines.size() + splits.size());

@@ -20,17 +20,23 @@ public record Finding(List<Suspect> suspects, Optional<List<Explanation>> explan
         return suspects.stream().filter(s -> s.because() != Cause.PIECE_MISSING).toList();
     }
 
-    /** The line the weights would fit, at its likeliest distance; nothing unless {@link Say#FITS}. */
+    /**
+     * The line the weights would fit, at its likeliest distance and with the probability of all its distances together; nothing
+     * unless {@link Say#FITS}.
+     */
     public Optional<Explanation> fitting() {
         return saying.filter(Say.FITS::equals).flatMap(fits -> fits());
     }
 
     private Optional<Explanation> fits() {
-        List<Explanation> lines =
-                explanations.orElseThrow().stream().filter(e -> e.line().isPresent()).toList();
+        List<Explanation> lines = explanations.orElseThrow().stream()
+                .filter(e -> e.line().isPresent())
+                .toList();
         Map<List<Object>, Double> ways = new LinkedHashMap<>();
         lines.forEach(e -> ways.merge(e.way(), e.probability(), Double::sum));
-        return lines.stream().max(Comparator.<Explanation>comparingDouble(e -> ways.get(e.way()))
-                .thenComparingDouble(Explanation::probability));
+        return lines.stream()
+                .max(Comparator.<Explanation>comparingDouble(e -> ways.get(e.way()))
+                        .thenComparingDouble(Explanation::probability))
+                .map(e -> new Explanation(e.line(), e.towards(), e.by(), e.side(), ways.get(e.way())));
     }
 }

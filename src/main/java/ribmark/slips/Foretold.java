@@ -12,8 +12,7 @@ record Foretold(Last[] ways) {
                 Arrays.stream(block.observed(weights)).filter(p -> p != place).toArray();
         int[] at = Arrays.copyOf(others, others.length + 1);
         at[others.length] = place;
-        Gaussian gaussian =
-                block.gaussian(at, block.variances(weights), weights.coldG(), weights.coldVarianceG2());
+        Gaussian gaussian = block.gaussian(at, block.variances(weights), weights.coldG(), weights.coldVarianceG2());
         return new Foretold(gaussian.last(block.grams(weights, at)));
     }
 

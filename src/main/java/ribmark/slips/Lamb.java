@@ -20,9 +20,8 @@ final class Lamb {
         double kept = 1 - loss.expectedPercent() / 100;
         double[] makings = Spreads.unclosed(rows.stream().mapToDouble(Row::sd).toArray());
         double total = java.util.Arrays.stream(makings).sum();
-        this.expected = places.stream()
-                .mapToDouble(p -> p.share() * p.row().expected())
-                .toArray();
+        this.expected =
+                places.stream().mapToDouble(p -> p.share() * p.row().expected()).toArray();
         this.mean = java.util.Arrays.stream(expected).map(e -> kept * e).toArray();
         this.covariance = new double[places.size()][places.size()];
         for (Place one : places) {
@@ -30,7 +29,8 @@ final class Lamb {
                 int i = rows.indexOf(one.row());
                 int j = rows.indexOf(other.row());
                 double rows2 = kept * kept * ((i == j ? makings[i] : 0) - makings[i] * makings[j] / total);
-                double difference = i == j ? kept * one.row().pairSpread() * one.row().expected() : 0;
+                double difference =
+                        i == j ? kept * one.row().pairSpread() * one.row().expected() : 0;
                 covariance[one.index()][other.index()] = one.share() * other.share() * rows2
                         + one.sign() * other.sign() * difference * difference / 4
                         + square(loss.sdPercent() / 100) * expected[one.index()] * expected[other.index()];
@@ -45,9 +45,7 @@ final class Lamb {
     /** Left and right are told apart when every pair that was weighed was weighed so; a pair of which one side came stays apart. */
     static Lamb weighedAs(List<Typed> entries, List<Row> rows, Model.Loss loss) {
         boolean sided = rows.stream().anyMatch(row -> isSided(row, entries))
-                && rows.stream()
-                        .filter(row -> row.pair() && has(row, entries))
-                        .allMatch(row -> isSided(row, entries));
+                && rows.stream().filter(row -> row.pair() && has(row, entries)).allMatch(row -> isSided(row, entries));
         List<Place> places = new ArrayList<>();
         for (Row row : rows) {
             if (isSided(row, entries) && (sided || !(has(row, Side.LEFT, entries) && has(row, Side.RIGHT, entries)))) {

@@ -44,7 +44,8 @@ public record Model(
             List<Ground> grounds) {}
 
     /** How often no line was moved, and from which probability one is listed, said to fit, or nothing said to stand out. */
-    public record LineFigures(double none, double listedFrom, double fitsFrom, double nothingFrom, List<Ground> grounds) {}
+    public record LineFigures(
+            double none, double listedFrom, double fitsFrom, double nothingFrom, List<Ground> grounds) {}
 
     /** How far a line may have gone: in words, and how often in comparison with the other distances. */
     public record Distance(String words, double weight) {}

@@ -38,7 +38,6 @@ final class Repeated {
         double spread = Math.sqrt(typed.variance()[extra] + typed.variance()[other]);
         double log = NormalDistribution.of(typed.net()[other], spread).logDensity(typed.net()[extra]);
         Weights meant = typed.without(extra);
-        return Possibility.of(
-                Cause.WEIGHED_TWICE, extra, Optional.empty(), logPrior + log + block.log(meant), meant);
+        return Possibility.of(Cause.WEIGHED_TWICE, extra, Optional.empty(), logPrior + log + block.log(meant), meant);
     }
 }

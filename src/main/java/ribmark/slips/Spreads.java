@@ -38,7 +38,8 @@ final class Spreads {
         double widest = spreads.variances[spreads.widest];
         boolean overHalf = spreads.excess(4 * widest, false) < 0;
         return overHalf && 2 * widest >= Arrays.stream(spreads.variances).sum()
-                ? Optional.of("One cut spreads more than all others together can make up, so their shares cannot add up.")
+                ? Optional.of(
+                        "One cut spreads more than all others together can make up, so their shares cannot add up.")
                 : Optional.empty();
     }
 

@@ -52,12 +52,14 @@ final class Suspicion {
             told().entrySet().stream()
                     .filter(told -> told.getValue() >= block.model().slips().listedFrom())
                     .sorted(Map.Entry.<Told, Double>comparingByValue(Comparator.reverseOrder()))
-                    .forEach(told -> told.getKey().entries().forEach(named -> all.add(new Suspect(
-                            named.cut(),
-                            named.side(),
-                            named.likely(),
-                            told.getKey().because(),
-                            told.getValue()))));
+                    .forEach(told -> told.getKey()
+                            .entries()
+                            .forEach(named -> all.add(new Suspect(
+                                    named.cut(),
+                                    named.side(),
+                                    named.likely(),
+                                    told.getKey().because(),
+                                    told.getValue()))));
         }
         return all;
     }
@@ -110,10 +112,6 @@ final class Suspicion {
                 .min(Comparator.comparingDouble(block::divisionG))
                 .orElseThrow();
         return new Suspect(
-                place.row().cut(),
-                told(place.side()),
-                Optional.of(block.shown(finest, grams)),
-                Cause.PIECE_MISSING,
-                1);
+                place.row().cut(), told(place.side()), Optional.of(block.shown(finest, grams)), Cause.PIECE_MISSING, 1);
     }
 }

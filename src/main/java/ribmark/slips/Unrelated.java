@@ -25,8 +25,7 @@ final class Unrelated {
 
     static Stream<Possibility> all(Block block) {
         Unrelated unrelated = new Unrelated(block);
-        Stream<Possibility> pieces =
-                IntStream.range(0, block.entries().size()).mapToObj(unrelated::piece);
+        Stream<Possibility> pieces = IntStream.range(0, block.entries().size()).mapToObj(unrelated::piece);
         return block.entries().isEmpty() ? pieces : Stream.concat(pieces, Stream.of(unrelated.carcase()));
     }
 
@@ -38,10 +37,7 @@ final class Unrelated {
         double gross = foretold.mean() - others + block.entries().get(entry).trayG();
         Weights believed =
                 block.restored(entry, block.entries().get(entry).gross().grams(), false);
-        double log = logPrior
-                + foretold.log()
-                + block.logOfCarcase(typed.coldG())
-                + block.aside(believed);
+        double log = logPrior + foretold.log() + block.logOfCarcase(typed.coldG()) + block.aside(believed);
         return Possibility.of(
                 Cause.SOMETHING_ELSE, entry, Optional.of(block.shown(entry, gross)), log, typed.without(entry));
     }
@@ -89,7 +85,6 @@ final class Unrelated {
         double read = cold / block.whole().toCold().multiplyBy();
         Weights meant = block.restored(entry, read, false);
         double log = logPrior + Logs.sum(logs) + block.aside(meant);
-        return Possibility.of(
-                Cause.SOMETHING_ELSE, entry, Optional.of(block.shown(entry, read)), log, meant);
+        return Possibility.of(Cause.SOMETHING_ELSE, entry, Optional.of(block.shown(entry, read)), log, meant);
     }
 }

@@ -38,15 +38,16 @@ final class Untared {
 
     private Stream<Possibility> knownTrays(int entry, double logPrior) {
         Typed typed = block.entries().get(entry);
-        return trays.stream()
-                .filter(tray -> tray < typed.gross().grams())
-                .map(tray -> {
-                    Weight net = typed.gross().minus(new Weight(tray));
-                    Weights meant = block.asTyped()
-                            .with(entry, net.grams(), 2 * typed.varianceG2(), block.asTyped().unshown()[entry]);
-                    return Possibility.of(
-                            Cause.TARE_FORGOTTEN, entry, Optional.of(net), logPrior + block.log(meant), meant);
-                });
+        return trays.stream().filter(tray -> tray < typed.gross().grams()).map(tray -> {
+            Weight net = typed.gross().minus(new Weight(tray));
+            Weights meant = block.asTyped()
+                    .with(
+                            entry,
+                            net.grams(),
+                            2 * typed.varianceG2(),
+                            block.asTyped().unshown()[entry]);
+            return Possibility.of(Cause.TARE_FORGOTTEN, entry, Optional.of(net), logPrior + block.log(meant), meant);
+        });
     }
 
     private Stream<Possibility> anyTray(int entry, double logPrior) {

@@ -31,13 +31,19 @@ public final class FindingText {
 
     /** {@code Look again at middle: perhaps 5.420 kg, digits swapped (92 in 100).} */
     public String line(Suspect suspect) {
-        String entry = suspect.cut() + suspect.side().map(side -> " " + side.word()).orElse("");
+        String entry =
+                suspect.cut() + suspect.side().map(side -> " " + side.word()).orElse("");
         if (suspect.because() == Cause.PIECE_MISSING) {
             return "Not weighed yet: " + entry
-                    + suspect.likely().map(kg -> ". The others leave about " + kg).orElse("") + ".";
+                    + suspect.likely()
+                            .map(kg -> ". The others leave about " + kg)
+                            .orElse("") + ".";
         }
         return "Look again at " + entry + ": "
-                + suspect.likely().map(Weight::toString).map(kg -> "perhaps " + kg + ", ").orElse("perhaps ")
+                + suspect.likely()
+                        .map(Weight::toString)
+                        .map(kg -> "perhaps " + kg + ", ")
+                        .orElse("perhaps ")
                 + suspect.because().words() + " (" + inAHundred(suspect.probability()) + ").";
     }
 

@@ -45,14 +45,14 @@ final class LookedOver {
     }
 
     private Stream<Row> parts(Optional<String> of) {
-        return weighUp.rows().stream()
-                .filter(row -> weighUp.wholeOf(row).equals(of));
+        return weighUp.rows().stream().filter(row -> weighUp.wholeOf(row).equals(of));
     }
 
     /** A row, or its parts when any of them was weighed. */
     private Stream<Row> finest(Row row) {
         List<Row> parts = parts(Optional.of(row.cut())).flatMap(this::finest).toList();
-        boolean weighed = parts.stream().anyMatch(part -> !weighUp.of(part.cut()).isEmpty());
+        boolean weighed =
+                parts.stream().anyMatch(part -> !weighUp.of(part.cut()).isEmpty());
         return weighed ? parts.stream() : Stream.of(row);
     }
 
@@ -61,7 +61,8 @@ final class LookedOver {
             return Optional.empty();
         }
         Finding found = Slips.of(model, rows, whole(), entries(rows));
-        List<Suspect> suspects = found.suspects().stream().filter(this::isMissed).toList();
+        List<Suspect> suspects =
+                found.suspects().stream().filter(this::isMissed).toList();
         return Optional.of(new Finding(suspects, found.explanations(), found.saying()));
     }
 
@@ -89,7 +90,8 @@ final class LookedOver {
 
     /** A missing piece is only told where the balance misses it too: one weighed at another moment, or in parts, is not missing. */
     private boolean isMissed(Suspect suspect) {
-        String name = suspect.cut() + suspect.side().map(side -> " " + side.word()).orElse("");
+        String name =
+                suspect.cut() + suspect.side().map(side -> " " + side.word()).orElse("");
         return suspect.because() != Cause.PIECE_MISSING
                 || Stream.concat(Stream.of(score.balance()), score.innerBalances().stream())
                         .anyMatch(balance -> balance.missing().contains(name));
@@ -105,8 +107,6 @@ final class LookedOver {
         List<Suspect> sorted = suspects.values().stream()
                 .sorted(Comparator.comparingDouble(Suspect::probability).reversed())
                 .toList();
-        return sorted.isEmpty()
-                ? finer
-                : new Finding(sorted, Optional.empty(), Optional.empty());
+        return sorted.isEmpty() ? finer : new Finding(sorted, Optional.empty(), Optional.empty());
     }
 }

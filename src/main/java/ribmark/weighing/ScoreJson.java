@@ -127,7 +127,8 @@ public final class ScoreJson {
 
     private static JsonNode explanations(Optional<Finding> finding) {
         return finding.flatMap(Finding::explanations)
-                .<JsonNode>map(all -> array(all.stream().map(ScoreJson::explanation).toList()))
+                .<JsonNode>map(
+                        all -> array(all.stream().map(ScoreJson::explanation).toList()))
                 .orElse(JSON.nullNode());
     }
 

@@ -102,8 +102,7 @@ class BlockSheetStoreTest {
         var evidence = StepEvidence.of(sheets.closedOf(block.ada.id()), "fores-cut", ZoneOffset.UTC);
 
         assertThat(evidence).hasSize(1);
-        assertThat(evidence.get(0).marks())
-                .isEqualTo(Map.of(Side.LEFT, Mark.UNAIDED, Side.RIGHT, Mark.PROMPTED));
+        assertThat(evidence.get(0).marks()).isEqualTo(Map.of(Side.LEFT, Mark.UNAIDED, Side.RIGHT, Mark.PROMPTED));
         assertThat(evidence.get(0).closedOn()).isEqualTo(LocalDate.of(2026, 11, 25));
         assertThat(StepEvidence.of(sheets.closedOf(block.ada.id()), "fores-saw", ZoneOffset.UTC))
                 .isEmpty();

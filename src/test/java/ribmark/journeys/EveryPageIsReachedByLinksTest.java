@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import ribmark.admin.DemoCollege.SignIn;
 import ribmark.testing.Crawl;
 import ribmark.testing.Page;
 import ribmark.testing.TestDemo;
@@ -28,21 +27,13 @@ class EveryPageIsReachedByLinksTest {
     @EnumSource(Role.class)
     void every_page_of_a_role_is_reached_by_links_alone(Role role) {
         Map<String, List<String>> before = demo.everything();
-        Crawl crawl = new Crawl(demo.as(first(role)), demo.app.routes(), OF_EACH, CLICKS);
+        Crawl crawl = new Crawl(demo.as(demo.first(role)), demo.app.routes(), OF_EACH, CLICKS);
 
         Map<String, Page> pages = crawl.from("/");
 
         pages.forEach((path, page) -> assertThat(page.status()).as(path).isEqualTo(200));
         assertThat(reached(pages, crawl)).containsAll(mayOpen(role));
         assertThat(demo.everything()).isEqualTo(before);
-    }
-
-    private String first(Role role) {
-        return demo.signIns().stream()
-                .filter(one -> one.role().equals(role.word()))
-                .map(SignIn::name)
-                .findFirst()
-                .orElseThrow();
     }
 
     private TreeSet<String> mayOpen(Role role) {

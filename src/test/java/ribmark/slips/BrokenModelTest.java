@@ -13,8 +13,8 @@ class BrokenModelTest {
     private static final Model REAL = Weighings.MODEL;
 
     /** Holds it nearly impossible that a line was moved. */
-    private static final Model STRAIGHT_LINES = with(
-            REAL.loss(), new Model.LineFigures(1 - 1e-9, 0.005, 0.6, 0.8, List.of()));
+    private static final Model STRAIGHT_LINES =
+            with(REAL.loss(), new Model.LineFigures(1 - 1e-9, 0.005, 0.6, 0.8, List.of()));
 
     /** Hardly knows that the pieces make up the carcase, so that the cuts are nearly independent. */
     private static final Model OPEN_SUMS = with(new Model.Loss(0.55, 6, List.of()), REAL.departures());

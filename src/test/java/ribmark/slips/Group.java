@@ -14,9 +14,7 @@ record Group(Optional<String> line, Optional<String> towards, Side side) {
 
     static Group of(Explanation explanation) {
         return new Group(
-                explanation.line(),
-                explanation.towards(),
-                explanation.side().orElse(Side.BOTH));
+                explanation.line(), explanation.towards(), explanation.side().orElse(Side.BOTH));
     }
 
     /** What a finding gives each group, the most probable first; empty when the lines were not worked out. */

@@ -17,7 +17,8 @@ import ribmark.slips.Lambs.Lamb;
 record Miscut(Lamb lamb, String line, String towards, Side side, int by) {
 
     /** One way to be wrong: what a step does to the cuts, or for a split, which pairs it parts. */
-    record Way(String line, String towards, String otherwise, int steps, Map<String, Double> points, Set<String> split) {}
+    record Way(
+            String line, String towards, String otherwise, int steps, Map<String, Double> points, Set<String> split) {}
 
     private static final List<Way> ALL = List.of(
             way("fores", "head", 2, Map.of("shoulders", -1.97, "best-ends", 1.37, "breasts", 0.6)),
@@ -26,7 +27,13 @@ record Miscut(Lamb lamb, String line, String towards, Side side, int by) {
             way("middle", "head", 1, Map.of("loins", -2.0, "chumps", 2.0)),
             way("middle", "head", 1, Map.of("middle", -2.0, "legs-chump-on", 2.0)),
             way("middle", "head", 1, Map.of("middle-kidneys-in", -2.0, "legs-chump-on", 2.0)),
-            new Way("breasts", "back", "belly", 2, Map.of("breasts", 0.9, "best-ends", -0.45, "loins", -0.45), Set.of()),
+            new Way(
+                    "breasts",
+                    "back",
+                    "belly",
+                    2,
+                    Map.of("breasts", 0.9, "best-ends", -0.45, "loins", -0.45),
+                    Set.of()),
             way("chumps", "head", 2, Map.of("chumps", -1.5, "legs-chump-off", 1.5)),
             split("fores-split", "shoulders"),
             split("middle-split", "best-ends", "loins"),

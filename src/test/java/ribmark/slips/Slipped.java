@@ -32,15 +32,17 @@ record Slipped(Lamb truth, Lamb typed, Cause cause, List<Integer> entries) {
         int any = random.nextInt(lamb.pieces().size() + 1) - 1;
         return switch (cause) {
             case DIGITS_SWAPPED -> retyped(lamb, any, cause, swapped(grams(lamb, any), random));
-            case DECIMAL_POINT_MOVED -> retyped(
-                    lamb,
-                    any,
-                    cause,
-                    random.nextBoolean() ? 10 * grams(lamb, any) : Math.round(grams(lamb, any) / 10.0));
+            case DECIMAL_POINT_MOVED ->
+                retyped(
+                        lamb,
+                        any,
+                        cause,
+                        random.nextBoolean() ? 10 * grams(lamb, any) : Math.round(grams(lamb, any) / 10.0));
             case POUNDS_FOR_KILOGRAMS -> retyped(lamb, any, cause, Math.round(2.2046226 * grams(lamb, any)));
-            case TARE_FORGOTTEN -> retyped(
-                    lamb, piece, cause, grams(lamb, piece) + lambs.read(500 + 1500 * random.nextDouble()));
-            case PIECES_EXCHANGED -> exchanged(lamb, piece, random.nextInt(lamb.pieces().size()));
+            case TARE_FORGOTTEN ->
+                retyped(lamb, piece, cause, grams(lamb, piece) + lambs.read(500 + 1500 * random.nextDouble()));
+            case PIECES_EXCHANGED ->
+                exchanged(lamb, piece, random.nextInt(lamb.pieces().size()));
             case PIECE_MISSING -> Optional.of(new Slipped(lamb, lamb.without(piece), cause, List.of(piece)));
             default -> Optional.of(twice(lambs, lamb, piece));
         };

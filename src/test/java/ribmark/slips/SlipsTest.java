@@ -194,13 +194,17 @@ class SlipsTest {
                 .and("fores", "1.310")
                 .and("middle", "5.420")
                 .find();
-        assertThat(finding.amongWeighed()).isNotEmpty().allSatisfy(s -> assertThat(s.cut()).isEqualTo("fores"));
+        assertThat(finding.amongWeighed())
+                .isNotEmpty()
+                .allSatisfy(s -> assertThat(s.cut()).isEqualTo("fores"));
     }
 
     @Test
     void a_weight_the_scale_cannot_show_is_doubted() {
-        double shown = primals("7.310", "5.420", "6.580", "0.100", "0.640").suspicion().noSlip();
-        double notShown = primals("7.310", "5.402", "6.580", "0.100", "0.640").suspicion().noSlip();
+        double shown =
+                primals("7.310", "5.420", "6.580", "0.100", "0.640").suspicion().noSlip();
+        double notShown =
+                primals("7.310", "5.402", "6.580", "0.100", "0.640").suspicion().noSlip();
         assertThat(shown).isGreaterThan(0.99);
         assertThat(notShown).isBetween(0.3, 0.7);
     }
@@ -215,9 +219,7 @@ class SlipsTest {
 
     @Test
     void digits_change_places_and_the_point_stays() {
-        assertThat(Retyped.swapped("4,520"))
-                .extracting(Object::toString)
-                .isEqualTo(List.of("5.420", "4.250", "4.502"));
+        assertThat(Retyped.swapped("4,520")).extracting(Object::toString).isEqualTo(List.of("5.420", "4.250", "4.502"));
         assertThat(Retyped.swapped("5.500")).extracting(Object::toString).isEqualTo(List.of("5.050"));
     }
 }

@@ -60,18 +60,17 @@ final class SlowReckoning {
             differences.put(cut, left - right);
         });
         Set<String> split = way.split();
-        rows.stream().filter(row -> split.contains(row.cut())).forEach(row -> differences.put(
-                row.cut(), 2 * 0.03 * times * row.expected()));
+        rows.stream()
+                .filter(row -> split.contains(row.cut()))
+                .forEach(row -> differences.put(row.cut(), 2 * 0.03 * times * row.expected()));
         return new Hypothesis(new Group(Optional.of(way.line()), Optional.of(towards), side), prior, sums, differences);
     }
 
     static Map<Group, Double> of(Lamb lamb) {
         SlowReckoning slow = new SlowReckoning(lamb);
         Map<Group, Double> weights = new LinkedHashMap<>();
-        double best = slow.hypotheses.stream()
-                .mapToDouble(h -> slow.log(h))
-                .max()
-                .orElseThrow();
+        double best =
+                slow.hypotheses.stream().mapToDouble(h -> slow.log(h)).max().orElseThrow();
         slow.hypotheses.forEach(h -> weights.merge(h.group(), h.prior() * Math.exp(slow.log(h) - best), Double::sum));
         double all = weights.values().stream().mapToDouble(w -> w).sum();
         weights.replaceAll((group, weight) -> weight / all);

@@ -12,8 +12,7 @@ import ribmark.testing.Tables;
 /** Sets of weights to be looked over, typed the way a person types them. */
 final class Weighings {
 
-    static final Model MODEL =
-            Tables.lamb().weighing().orElseThrow();
+    static final Model MODEL = Tables.lamb().weighing().orElseThrow();
 
     private final ReferenceTable table;
     private final List<Typed> entries = new ArrayList<>();

@@ -3,7 +3,7 @@ package ribmark.testing;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import ribmark.curriculum.ContentInUse;
+import ribmark.proof.ContentInUse;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
 import ribmark.scoring.ReferenceTable;

@@ -9,6 +9,7 @@ import ribmark.App;
 import ribmark.Settings;
 import ribmark.admin.DemoClock;
 import ribmark.admin.DemoCollege.SignIn;
+import ribmark.web.Role;
 
 /** The demo on a free port, filled once for all tests that only read it. */
 public final class TestDemo {
@@ -33,6 +34,25 @@ public final class TestDemo {
             running = new TestDemo();
         }
         return running;
+    }
+
+    /** A demo of its own, for a test that changes things; it ends with the run. */
+    public static TestDemo fresh() {
+        return new TestDemo();
+    }
+
+    /** The first of those who act in a role. */
+    public String first(Role role) {
+        return signIns().stream()
+                .filter(one -> one.role().equals(role.word()))
+                .map(SignIn::name)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The password of everybody in the demo. */
+    public String password() {
+        return signIns().get(0).password();
     }
 
     /** Everybody who can sign in. */

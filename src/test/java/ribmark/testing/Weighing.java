@@ -13,9 +13,9 @@ import ribmark.blocksheet.Place;
 import ribmark.carcase.Carcase;
 import ribmark.carcase.Decision;
 import ribmark.carcase.Intake;
-import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.Curriculum;
 import ribmark.people.Person;
+import ribmark.proof.ContentInUse;
 import ribmark.web.Role;
 import ribmark.weighing.References;
 import ribmark.weighing.WeighUpFile;
@@ -79,7 +79,11 @@ public final class Weighing {
     /** What the score command makes of the same weights in a file. */
     public static WeighUpScore scored(WeighUps file) {
         References references = new References(
-                LAMB.breakdown().id(), LAMB.breakdown().formula().toString(), LAMB.tables(), LAMB.trim(), LAMB.weighing());
+                LAMB.breakdown().id(),
+                LAMB.breakdown().formula().toString(),
+                LAMB.tables(),
+                LAMB.trim(),
+                LAMB.weighing());
         WeighUpFile read = WeighUpFile.read(file.json().getBytes(StandardCharsets.UTF_8), references);
         if (read.weighUp().isEmpty()) {
             throw new AssertionError("refused: " + read.problems());

@@ -9,8 +9,11 @@ import org.junit.jupiter.api.TestInstance;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
 import ribmark.blocksheet.BlockSheet;
+import ribmark.carcase.Checks;
 import ribmark.carcase.Decision;
+import ribmark.carcase.Intake;
 import ribmark.testing.Browser;
+import ribmark.testing.Carcases;
 import ribmark.testing.Page;
 import ribmark.testing.TestApp;
 import ribmark.testing.WeighUps;
@@ -296,6 +299,52 @@ class WeighUpPagesTest {
         assertThat(page.text()).contains("What Ada freed Within. Fores: 7.310 kg.");
         assertThat(page.text()).contains("What Bram freed Within. Middle with its kidneys and fat: 6.160 kg.");
         assertThat(app.app.weighed().forSheet(ada)).extracting(PageLine::thing).containsExactly("Fores");
+    }
+
+    @Test
+    void two_apprentices_on_one_lamb_are_each_judged_on_their_own_side() {
+        Weighing on = new Weighing(app, "20.120");
+        BlockSheet ada = on.sheet("Ada", Side.LEFT, "best-end-and-loin");
+        BlockSheet bram = on.sheet("Bram", Side.RIGHT, "best-end-and-loin");
+        on.weigh("best-end.best-ends.left", "1.010");
+        Page page = on.weigh("best-end.best-ends.right", "0.880");
+
+        WeighUpScore left = Weighing.scored(
+                WeighUps.on("uk-joints").cold("20.120").piece("best-ends", "1.010", ", \"side\": \"left\""));
+        String adas = app.app.weighed().forSheet(ada).get(0).rest();
+        assertThat(adas)
+                .contains("Score\u00a0"
+                        + String.format(
+                                Locale.ROOT, "%.0f", left.cuts().get(0).score().orElseThrow()));
+        assertThat(app.app.weighed().forSheet(bram).get(0).thing()).isEqualTo("Best ends, right");
+        assertThat(page.text()).contains("What Ada freed").contains(adas.replace('\u00a0', ' '));
+        assertThat(page.text())
+                .contains("Cuts freed by several, or by nobody watched")
+                .contains("Best ends: 1.890 kg");
+    }
+
+    @Test
+    void a_carcase_without_its_kidneys_offers_none_and_expects_more_of_the_rest() {
+        Intake in = Carcases.lambOf("19.380");
+        Checks checks = in.checks();
+        Checks out = new Checks(
+                checks.mark(),
+                checks.markLegible(),
+                checks.age(),
+                checks.cord(),
+                false,
+                checks.meatTenths(),
+                checks.kidneyTenths());
+        Weighing on = new Weighing(app, new Intake(in.breakdownId(), in.ticket(), in.own(), in.scaleId(), out));
+        Page page = on.weigh("fores.fores.once", "7.310");
+
+        WeighUpScore file = Weighing.scored(WeighUps.on("uk-primals")
+                .carcase("19.380", "\"weighed\": \"cold\", \"kidneys\": \"out\"")
+                .piece("fores", "7.310"));
+        assertThat(page.text()).contains(new CutYieldLine(file.cuts().get(0)).verdict());
+        assertThat(page.text()).contains("No weight yet for middle and legs with chumps.");
+        assertThat(on.browser.open(on.path() + "?stage=middle").all("input[value^=kidneys]"))
+                .isEmpty();
     }
 
     @Test
