@@ -102,10 +102,10 @@ final class Block {
         return Math.abs(steps - Math.rint(steps)) > WHOLE_STEP;
     }
 
-    /** The nearest weight its scale can show, at least one step of it. */
+    /** The nearest weight its scale can show, at least one step of it and a gram. */
     Weight shown(int entry, double grossG) {
         double division = divisionG(entry);
-        return new Weight(Math.round(division * Math.max(1, Math.rint(grossG / division))));
+        return new Weight(Math.max(1, Math.round(division * Math.max(1, Math.rint(grossG / division)))));
     }
 
     /** The weights with this much read for one entry, the tray still in it. */

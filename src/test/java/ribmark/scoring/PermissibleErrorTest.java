@@ -47,6 +47,12 @@ class PermissibleErrorTest {
         }
     }
 
+    /** Twenty steps in class III (OIML R 76-1, table 3, from memory). */
+    @Test
+    void a_scale_is_meant_for_loads_from_so_many_steps_up() {
+        assertThat(PermissibleError.CLASS_III.lightest(20)).isEqualTo(400);
+    }
+
     /** 2 × 20/√12 = 11.547 g of 100 g. */
     @Test
     void a_pair_of_kidneys_is_too_light_for_a_step_of_twenty_grams() {
