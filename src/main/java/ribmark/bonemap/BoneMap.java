@@ -65,8 +65,8 @@ public final class BoneMap {
         Naming naming = new Naming(drawing);
         return new Scene(
                 drawing,
-                "The bones of the " + curriculum.breakdown().title().toLowerCase(java.util.Locale.ROOT) + ", "
-                        + drawing.view() + " view",
+                curriculum.breakdown().title() + ", " + drawing.animal().formula(),
+                drawing.showsBothSides() ? "From the back" : "From the left",
                 Map.of(),
                 List.of(),
                 naming.tags(named, false),
@@ -75,8 +75,7 @@ public final class BoneMap {
     }
 
     private static boolean isNamed(Drawing drawing, Shape shape) {
-        boolean midline =
-                drawing.animal().bone(shape.id()).map(Bone::isMidline).orElse(false);
+        boolean midline = drawing.animal().bone(shape.id()).map(Bone::isMidline).orElse(false);
         return midline || shape.box().width() * shape.box().height() > TOO_SMALL_FOR_A_NAME;
     }
 

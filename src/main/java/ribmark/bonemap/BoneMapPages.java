@@ -84,7 +84,7 @@ public final class BoneMapPages {
         String view = known(ctx.pathParam("view"));
         Optional<String> formula = Optional.ofNullable(ctx.queryParam("formula"));
         if (formula.isPresent()) {
-            type(ctx).result(map.plain(varied(view, formula.get())).whole(BonePictures.ACROSS));
+            answer(ctx, map.plain(varied(view, formula.get())).whole(BonePictures.ACROSS));
         } else {
             send(ctx, () -> map.plain(map.drawing(view)).whole(BonePictures.ACROSS));
         }
@@ -115,14 +115,14 @@ public final class BoneMapPages {
 
     /** A picture is drawn once, and kept by the browser for as long as the content stays the same. */
     private void send(Context ctx, Supplier<String> drawing) {
-        type(ctx).result(drawn.computeIfAbsent(ctx.path(), path -> drawing.get()));
+        answer(ctx, drawn.computeIfAbsent(ctx.path(), path -> drawing.get()));
         if (pictures.version().equals(ctx.queryParam("v"))) {
             ctx.header("Cache-Control", "private, max-age=31536000, immutable");
         }
     }
 
-    private static Context type(Context ctx) {
-        return ctx.contentType("image/svg+xml; charset=utf-8");
+    private static void answer(Context ctx, String svg) {
+        ctx.contentType("image/svg+xml").result(svg);
     }
 
     private void bones(Context ctx) {
@@ -130,7 +130,9 @@ public final class BoneMapPages {
         ctx.render(
                 "bonemap/bones.html",
                 Map.of(
-                        "title", "Every bone of the " + curriculum.breakdown().title().toLowerCase(java.util.Locale.ROOT),
+                        "title",
+                                "Every bone of the "
+                                        + curriculum.breakdown().title().toLowerCase(java.util.Locale.ROOT),
                         "count", Words.count(all.size(), "bone", "bones"),
                         "views", map.views().stream().map(this::shown).toList(),
                         "rows", all.stream().map(this::row).toList()));

@@ -28,8 +28,7 @@ public final class BonePictures implements StepPicture.Book {
         return Stream.of(
                         map.touched(step).map(scene -> picture(scene, at + ".svg", at + "/close.svg", IN_A_PART)),
                         map.pieces(step)
-                                .map(scene ->
-                                        picture(scene, at + "/pieces.svg", at + "/pieces-close.svg", IN_A_PART)))
+                                .map(scene -> picture(scene, at + "/pieces.svg", at + "/pieces-close.svg", IN_A_PART)))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -48,6 +47,7 @@ public final class BonePictures implements StepPicture.Book {
 
     private StepPicture picture(Scene scene, String wide, String narrow, double pixels) {
         return new StepPicture(
+                scene.heading(),
                 scene.title(),
                 scene.view(),
                 file(wide, scene.drawing().field(), pixels),

@@ -103,7 +103,8 @@ record Drawing(
     List<String> lyingOver(String bone, String limb) {
         return bone(bone).stream()
                 .flatMap(under -> all(Role.BONE).stream()
-                        .filter(over -> over.order() > under.order() && group(over.id()).equals(limb))
+                        .filter(over ->
+                                over.order() > under.order() && group(over.id()).equals(limb))
                         .filter(over -> over.box().meets(under.box())))
                 .map(Shape::id)
                 .toList();
@@ -115,7 +116,11 @@ record Drawing(
                 .filter(Bone::isMidline)
                 .map(bone -> group(bone.id()))
                 .toList();
-        return groups.values().stream().distinct().filter(group -> !trunk.contains(group)).sorted().toList();
+        return groups.values().stream()
+                .distinct()
+                .filter(group -> !trunk.contains(group))
+                .sorted()
+                .toList();
     }
 
     /** The bones by their ids, back to front. */

@@ -10,7 +10,9 @@ enum Fill {
     LEVEL("level lines", "<path d=\"M0,3H12M0,9H12\" stroke-width=\"1.5\"/>"),
     UPRIGHT("upright lines", "<path d=\"M3,0V12M9,0V12\" stroke-width=\"1.5\"/>"),
     CROSS("crossing lines", "<path d=\"M0,0L12,12M0,12L12,0\" stroke-width=\"1.2\"/>"),
-    CLOSE("close slanting lines", "<path d=\"M-3,3L3,-3M0,6L6,0M0,12L12,0M6,12L12,6M9,15L15,9\" stroke-width=\"1.5\"/>"),
+    CLOSE(
+            "close slanting lines",
+            "<path d=\"M-3,3L3,-3M0,6L6,0M0,12L12,0M6,12L12,6M9,15L15,9\" stroke-width=\"1.5\"/>"),
     PLAIN("white", ""),
     SOLID("solid black", "");
 

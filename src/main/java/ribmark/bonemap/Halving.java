@@ -59,12 +59,13 @@ final class Halving {
     /** The near or far part of a bone sawn along a line: near is where its near joints lead. */
     Optional<List<MapPoint>> part(String bone, Stream<Shape> lines, End end) {
         Optional<MapPoint> neighbour = neighbour(bone);
-        return drawing.bone(bone).flatMap(shape -> neighbour.flatMap(near -> nearest(lines, shape)
-                .map(line -> {
-                    List<MapPoint> one = side(line.curve(), true);
-                    boolean oneIsNear = inside(near, one);
-                    return oneIsNear == (end == End.NEAR) ? one : side(line.curve(), false);
-                })));
+        return drawing.bone(bone)
+                .flatMap(shape ->
+                        neighbour.flatMap(near -> nearest(lines, shape).map(line -> {
+                            List<MapPoint> one = side(line.curve(), true);
+                            boolean oneIsNear = inside(near, one);
+                            return oneIsNear == (end == End.NEAR) ? one : side(line.curve(), false);
+                        })));
     }
 
     private static Optional<Shape> nearest(Stream<Shape> lines, Shape bone) {

@@ -37,13 +37,15 @@ final class Lettering {
     }
 
     /** A word at its place, with a line to what it names when it stands apart. */
-    record Letter(String text, MapPoint at, double size, double halo, boolean heavy, boolean onBlack, Optional<Lead> lead) {
+    record Letter(
+            String text, MapPoint at, double size, double halo, boolean heavy, boolean onBlack, Optional<Lead> lead) {
 
         String svg() {
             String line = lead.map(Lead::svg).orElse("");
             return line + "<text x=\"" + Curve.number(at.x()) + "\" y=\"" + Curve.number(at.y() + size * 0.36)
                     + "\" font-family=\"Verdana, 'DejaVu Sans', sans-serif\" font-size=\"" + Curve.number(size)
-                    + "\"" + (heavy ? " font-weight=\"700\"" : "") + " text-anchor=\"middle\" fill=\"" + (onBlack ? Ink.LEAF : Ink.INK)
+                    + "\"" + (heavy ? " font-weight=\"700\"" : "") + " text-anchor=\"middle\" fill=\""
+                    + (onBlack ? Ink.LEAF : Ink.INK)
                     + "\" stroke=\"" + (onBlack ? Ink.INK : Ink.LEAF) + "\" stroke-width=\"" + Curve.number(halo)
                     + "\" paint-order=\"stroke\">" + SvgWriter.text(text) + "</text>\n";
         }
@@ -61,7 +63,9 @@ final class Lettering {
 
     List<Letter> letters() {
         List<Letter> letters = new ArrayList<>();
-        scene.tags().stream().filter(tag -> !tag.free()).forEach(tag -> fixed(tag).ifPresent(letters::add));
+        scene.tags().stream()
+                .filter(tag -> !tag.free())
+                .forEach(tag -> fixed(tag).ifPresent(letters::add));
         scene.tags().stream().filter(Tag::free).forEach(tag -> free(tag).ifPresent(letters::add));
         return letters;
     }

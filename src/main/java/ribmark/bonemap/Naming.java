@@ -74,9 +74,7 @@ final class Naming {
     private boolean isRib(Bone bone) {
         return drawing.animal().bones().stream()
                 .filter(other -> other.isMidline() && other.region().equals(bone.region()))
-                .flatMap(other -> Optional.of(NUMBERED.matcher(other.id()))
-                        .filter(Matcher::matches)
-                        .stream())
+                .flatMap(other -> Optional.of(NUMBERED.matcher(other.id())).filter(Matcher::matches).stream())
                 .anyMatch(vertebra -> drawing.animal().regions().contains(vertebra.group(1)));
     }
 
@@ -104,10 +102,8 @@ final class Naming {
     }
 
     private Mark mark(List<Bone> row) {
-        String short_ = row.stream()
-                .flatMap(bone -> number(bone).stream())
-                .distinct()
-                .collect(Collectors.joining(" "));
+        String short_ =
+                row.stream().flatMap(bone -> number(bone).stream()).distinct().collect(Collectors.joining(" "));
         return new Mark(short_, say(row.stream().map(Bone::id).toList()));
     }
 
@@ -118,17 +114,21 @@ final class Naming {
 
     /** Parts of bones in words: a region by its own name where all of it is there, and what was sawn across after the rest. */
     String sayParts(List<Part> parts) {
-        List<String> whole = ids(parts.stream().filter(part -> part.halves().ends().isEmpty()));
-        List<String> sawn = ids(parts.stream().filter(part -> !part.halves().ends().isEmpty()));
+        List<String> whole =
+                ids(parts.stream().filter(part -> part.halves().ends().isEmpty()));
+        List<String> sawn =
+                ids(parts.stream().filter(part -> !part.halves().ends().isEmpty()));
         Set<String> regions = drawing.animal().bones().stream()
                 .map(Bone::region)
                 .distinct()
                 .filter(region -> whole.containsAll(bonesOf(region)))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         List<String> rest = whole.stream()
-                .filter(id -> !regions.contains(drawing.animal().bone(id).orElseThrow().region()))
+                .filter(id -> !regions.contains(
+                        drawing.animal().bone(id).orElseThrow().region()))
                 .toList();
-        List<String> said = new ArrayList<>(regions.stream().map(region -> "all of the " + region).toList());
+        List<String> said = new ArrayList<>(
+                regions.stream().map(region -> "all of the " + region).toList());
         said.add(words.say(rest));
         said.add(sawn.isEmpty() ? "" : "part of " + words.say(sawn));
         return Words.capital(said.stream().filter(each -> !each.isEmpty()).collect(Collectors.joining("; ")));

@@ -91,15 +91,16 @@ final class Pieces {
     /** A limb that went to another cut than what it lies over is laid aside, where there is room for it. */
     private Drawing withRoom(Drawing view) {
         Map<String, Cut> cuts = new HashMap<>();
-        shown.forEach(cut -> pieces(cut).forEach(piece -> visible(view, piece)
-                .forEach(part -> cuts.putIfAbsent(part.bone().id(), cut))));
+        shown.forEach(cut -> pieces(cut)
+                .forEach(piece -> visible(view, piece)
+                        .forEach(part -> cuts.putIfAbsent(part.bone().id(), cut))));
         Drawing roomy = view;
         for (String limb : view.asides().keySet()) {
             boolean over = cuts.keySet().stream()
                     .filter(bone -> !view.group(bone).equals(limb))
                     .anyMatch(bone -> view.lyingOver(bone, limb).stream()
-                            .anyMatch(other -> cuts.containsKey(other)
-                                    && !cuts.get(other).equals(cuts.get(bone))));
+                            .anyMatch(other ->
+                                    cuts.containsKey(other) && !cuts.get(other).equals(cuts.get(bone))));
             roomy = over ? roomy.laidAside(limb) : roomy;
         }
         return roomy;
@@ -118,7 +119,8 @@ final class Pieces {
     Scene scene() {
         return new Scene(
                 drawing,
-                "Step " + progress.step().number() + ", " + progress.step().title() + ": the pieces after it",
+                "Step " + progress.step().number() + ", " + progress.step().title(),
+                "The pieces after it",
                 portions(),
                 lines(),
                 tags(),
@@ -132,7 +134,8 @@ final class Pieces {
         named.forEach((piece, cut) -> visible(drawing, piece).forEach(part -> {
             int at = shown.indexOf(cut);
             portions.computeIfAbsent(part.bone().id(), bone -> new ArrayList<>())
-                    .add(new Portion(part.name(), at < 0 ? Fill.PLAIN : Fill.values()[at], at < 0, clips(part, halving)));
+                    .add(new Portion(
+                            part.name(), at < 0 ? Fill.PLAIN : Fill.values()[at], at < 0, clips(part, halving)));
         }));
         return portions;
     }
@@ -174,8 +177,9 @@ final class Pieces {
     private List<Tag> tags() {
         List<Tag> tags = new ArrayList<>();
         for (Cut cut : shown) {
-            pieces(cut).forEach(piece -> anchor(visible(drawing, piece))
-                    .ifPresent(at -> tags.add(Tag.near(at, List.of(), cut.name(), true))));
+            pieces(cut)
+                    .forEach(piece -> anchor(visible(drawing, piece))
+                            .ifPresent(at -> tags.add(Tag.near(at, List.of(), cut.name(), true))));
         }
         return tags;
     }
@@ -186,9 +190,8 @@ final class Pieces {
                 .flatMap(part -> drawing.bone(part.bone().id()).stream())
                 .map(Naming::anchor)
                 .toList();
-        MapPoint middle = spots.stream()
-                .reduce(MapPoint.at(0, 0), MapPoint::plus)
-                .times(1.0 / Math.max(1, spots.size()));
+        MapPoint middle =
+                spots.stream().reduce(MapPoint.at(0, 0), MapPoint::plus).times(1.0 / Math.max(1, spots.size()));
         return spots.stream()
                 .min(Comparator.comparingDouble(spot -> spot.minus(middle).length()));
     }

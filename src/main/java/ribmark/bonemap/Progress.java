@@ -33,7 +33,9 @@ record Progress(Step step, Animal animal, Set<String> cut, Map<String, List<Stri
         for (Step step : curriculum.breakdown().steps()) {
             List<String> lines = lines(curriculum, step);
             now = now.after(step.operations());
-            if (!step.operations().isEmpty() || !step.frees().isEmpty() || !step.leaves().isEmpty()) {
+            if (!step.operations().isEmpty()
+                    || !step.frees().isEmpty()
+                    || !step.leaves().isEmpty()) {
                 cut.addAll(lines);
             }
             sawnAcross(step).forEach(bone -> sawn.put(bone, lines));

@@ -8,12 +8,18 @@ import java.util.stream.Collectors;
 /** What is shown on a drawing, whatever its size: how each bone is filled, the lines, the words, and what it all means. */
 record Scene(
         Drawing drawing,
-        String title,
+        String subject,
+        String heading,
         Map<String, List<Portion>> portions,
         List<DrawnLine> lines,
         List<Tag> tags,
         List<Mark> marks,
         List<Box> focus) {
+
+    /** What the picture is called. */
+    String title() {
+        return subject + ": " + heading;
+    }
 
     /** The whole sheet, so many pixels wide. */
     String whole(double pixels) {

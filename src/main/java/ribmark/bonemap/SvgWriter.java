@@ -54,8 +54,7 @@ final class SvgWriter {
                 + "\" role=\"img\" aria-labelledby=\"title desc\">\n<title id=\"title\">" + text(scene.title())
                 + "</title>\n<desc id=\"desc\">" + text(scene.description()) + "</desc>\n<defs>");
         used().forEach(fill -> svg.append(fill.definition(scale)));
-        clips.forEach((path, id) ->
-                svg.append("<clipPath id=\"" + id + "\"><path d=\"" + path + "\"/></clipPath>"));
+        clips.forEach((path, id) -> svg.append("<clipPath id=\"" + id + "\"><path d=\"" + path + "\"/></clipPath>"));
         svg.append("</defs>\n<rect x=\"" + Curve.number(window.left()) + "\" y=\"" + Curve.number(window.top())
                 + "\" width=\"100%\" height=\"100%\" fill=\"" + Ink.LEAF + "\"/>\n"
                 + "<g stroke-linejoin=\"round\" stroke-linecap=\"round\">\n");
@@ -92,17 +91,21 @@ final class SvgWriter {
     }
 
     private String portion(Shape bone, Portion portion) {
-        StringBuilder all = new StringBuilder(openClips(portion) + (portion.faint() ? "<g opacity=\"" + FAINT + "\">" : ""));
+        StringBuilder all =
+                new StringBuilder(openClips(portion) + (portion.faint() ? "<g opacity=\"" + FAINT + "\">" : ""));
         boolean gristle = bone.stroke() < GRISTLE;
         boolean solid = portion.fill() == Fill.SOLID;
-        String fill = portion.fill() == Fill.PLAIN && gristle ? Ink.BUFF : portion.fill().paint();
+        String fill = portion.fill() == Fill.PLAIN && gristle
+                ? Ink.BUFF
+                : portion.fill().paint();
         String ink = solid ? Ink.LEAF : gristle ? Ink.RULE : Ink.INK;
         double width = Math.max(bone.stroke(), (gristle ? 0.75 : 0.95) / scale);
         all.append(path(bone, fill, ink, width));
         for (Shape detail : details(bone)) {
             all.append(path(detail, "none", solid ? Ink.LEAF : Ink.INK, Math.max(detail.stroke(), 0.6 / scale)));
         }
-        return all.append("</g>".repeat(portion.clips().size() + (portion.faint() ? 1 : 0))).toString();
+        return all.append("</g>".repeat(portion.clips().size() + (portion.faint() ? 1 : 0)))
+                .toString();
     }
 
     private List<Shape> details(Shape bone) {

@@ -58,7 +58,8 @@ final class Touched {
         List<DrawnLine> lines = lines();
         return new Scene(
                 drawing,
-                "Step " + progress.step().number() + ", " + progress.step().title() + ": the bones and the line",
+                "Step " + progress.step().number() + ", " + progress.step().title(),
+                lines.isEmpty() ? "The bones it touches" : "The bones it touches, and the line",
                 portions,
                 lines,
                 naming.tags(bones, false),
@@ -86,8 +87,8 @@ final class Touched {
         List<DrawnLine> lines = new ArrayList<>();
         for (String landmark : progress.lines(drawing)) {
             drawing.linesBy(landmark)
-                    .forEach(line -> lines.add(
-                            new DrawnLine(line, progress.cut().contains(landmark))));
+                    .forEach(
+                            line -> lines.add(new DrawnLine(line, progress.cut().contains(landmark))));
         }
         progress.midline(drawing).ifPresent(line -> lines.add(new DrawnLine(line, true)));
         return lines;
@@ -113,7 +114,6 @@ final class Touched {
 
     /** A bone of the midline that this view does not show; right bones are the mirror of left ones. */
     private boolean isOutOfSight(String bone) {
-        return !drawing.shows(bone)
-                && drawing.animal().bone(bone).orElseThrow().isMidline();
+        return !drawing.shows(bone) && drawing.animal().bone(bone).orElseThrow().isMidline();
     }
 }

@@ -136,8 +136,7 @@ final class Variation {
         List<Shape> all = new ArrayList<>(List.of(shape.named(copy, copy).moved(by)));
         shapes.stream()
                 .filter(each -> each.is(Role.DETAIL) && each.of().equals(original))
-                .map(each ->
-                        each.named(each.id().replace(original, copy), copy).moved(by))
+                .map(each -> each.named(each.id().replace(original, copy), copy).moved(by))
                 .forEach(all::add);
         return all;
     }
@@ -167,9 +166,7 @@ final class Variation {
         Matcher number = NUMBER.matcher(id);
         boolean copied = number.matches()
                 && rows.stream().noneMatch(row -> row.isOfBone() && row.id().equals(id));
-        return copied
-                ? first(number.group(1) + (Integer.parseInt(number.group(2)) - 1) + number.group(3))
-                : id;
+        return copied ? first(number.group(1) + (Integer.parseInt(number.group(2)) - 1) + number.group(3)) : id;
     }
 
     private Shape movedLine(Shape line, int at, MapPoint by, double behind) {
@@ -209,8 +206,7 @@ final class Variation {
     private Shape moved(Shape crop, int at, MapPoint by) {
         MapPoint along = MapPoint.at(by.x(), 0);
         if (crop.is(Role.FIELD)) {
-            return crop.with(
-                    List.of(crop.points().get(0), crop.points().get(1).plus(along)));
+            return crop.with(List.of(crop.points().get(0), crop.points().get(1).plus(along)));
         }
         boolean moves = !crop.of().isEmpty() && followers.region(crop.of()) > at;
         return moves ? crop.moved(along) : crop;
@@ -223,13 +219,6 @@ final class Variation {
                 .filter(row -> row.role() == Role.ASIDE)
                 .collect(Collectors.toMap(MapRow::id, row -> row.points().get(0), (one, two) -> one));
         Box field = boxes.remove(view);
-        return new Drawing(
-                view,
-                animal,
-                field,
-                boxes,
-                shapes,
-                new Followers(animal, rows).groups(),
-                asides);
+        return new Drawing(view, animal, field, boxes, shapes, new Followers(animal, rows).groups(), asides);
     }
 }

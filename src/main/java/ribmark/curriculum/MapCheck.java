@@ -84,7 +84,9 @@ final class MapCheck {
 
     private String next(String view, String goesWith) {
         return rows.values().stream()
-                .filter(row -> row.role() == Role.WITH && row.view().equals(view) && row.id().equals(goesWith))
+                .filter(row -> row.role() == Role.WITH
+                        && row.view().equals(view)
+                        && row.id().equals(goesWith))
                 .map(MapRow::of)
                 .findFirst()
                 .orElse(goesWith);

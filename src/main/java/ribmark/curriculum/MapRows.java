@@ -88,12 +88,11 @@ final class MapRows {
     }
 
     private boolean enough(Node row, Role role, List<MapPoint> points) {
-        int fewest =
-                switch (role) {
-                    case BONE, CONTEXT -> FEWEST_OF_OUTLINE;
-                    case DETAIL, LINE, FIELD, CROP -> CORNERS;
-                    default -> 1;
-                };
+        int fewest = switch (role) {
+            case BONE, CONTEXT -> FEWEST_OF_OUTLINE;
+            case DETAIL, LINE, FIELD, CROP -> CORNERS;
+            default -> 1;
+        };
         if (points.size() < fewest) {
             not(
                     row.get("points"),

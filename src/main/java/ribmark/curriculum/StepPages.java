@@ -84,7 +84,8 @@ public final class StepPages {
 
     private void one(Context ctx) {
         Step step = curriculum.breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
-        ctx.render("curriculum/step.html", Map.of("page", StepPage.of(curriculum, step), "pictures", pictures.of(step)));
+        ctx.render(
+                "curriculum/step.html", Map.of("page", StepPage.of(curriculum, step), "pictures", pictures.of(step)));
     }
 
     private void sources(Context ctx) {

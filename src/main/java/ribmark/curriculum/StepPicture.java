@@ -3,10 +3,10 @@ package ribmark.curriculum;
 import java.util.List;
 
 /**
- * A picture of the bones at one step: what it shows, from where it is seen, its file for a wide and for a narrow page, and what
+ * A picture of the bones at one step: what it shows, alone and in full, from where it is seen, its file for a wide and for a narrow page, and what
  * each mark on it means.
  */
-public record StepPicture(String title, String seen, File wide, File narrow, List<Words> words) {
+public record StepPicture(String heading, String title, String seen, File wide, File narrow, List<Words> words) {
 
     /** A picture file and how large it is meant to be shown, in pixels. */
     public record File(String address, long width, long height) {}
