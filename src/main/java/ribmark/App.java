@@ -2,14 +2,14 @@ package ribmark;
 
 import io.javalin.Javalin;
 import io.javalin.http.Context;
+import io.javalin.util.JavalinBindException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import ribmark.admin.DemoClock;
 import ribmark.admin.DemoCollege;
-import ribmark.admin.DemoStores;
+import ribmark.basics.Refused;
 import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
@@ -25,38 +25,30 @@ import ribmark.bonemap.BoneMapPages;
 import ribmark.bonemap.BonePictures;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
-import ribmark.curriculum.ContentInUse;
-import ribmark.curriculum.ContentPages;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.StepPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
 import ribmark.evidence.LogPages;
-import ribmark.evidence.Mirror;
 import ribmark.evidence.Once;
 import ribmark.evidence.Verification;
-import ribmark.evidence.Verifier;
 import ribmark.export.ExportPages;
-import ribmark.export.ExportStore;
 import ribmark.export.ReportPages;
-import ribmark.export.Reports;
 import ribmark.feedback.FeedbackPages;
-import ribmark.feedback.ReplyStore;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
 import ribmark.people.GroupStore;
 import ribmark.people.Guesses;
 import ribmark.people.NewPasswordPages;
-import ribmark.people.OneTimeLinks;
 import ribmark.people.Passwords;
 import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
-import ribmark.people.SessionStore;
 import ribmark.people.SignInPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
+import ribmark.proof.ContentPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
@@ -72,22 +64,8 @@ public final class App implements AutoCloseable {
 
     private final Settings settings;
     private final Clock clock;
-    private final ContentInUse content;
-    private final Database database;
-    private final EvidenceLog log;
-    private final PeopleStore people;
-    private final Passwords passwords;
-    private final GroupStore groups;
-    private final CarcaseStore carcases;
-    private final BlockSheetStore sheets;
-    private final ReplyStore replies;
-    private final SignOffStore signOffs;
-    private final Standings standings;
-    private final WeighUpStore weighUps;
-    private final WeighedCarcases weighed;
-    private final OneTimeLinks links;
+    private final Stores stores;
     private final Access access;
-    private final SessionStore sessions;
     private final Optional<DemoCollege> college;
     private final Routes routes = new Routes();
     private final Javalin server;
@@ -98,48 +76,34 @@ public final class App implements AutoCloseable {
     }
 
     /** The same with an invented college in it, not filled in yet. */
-    static App demo(Settings settings, DemoClock clock) {
+    public static App demo(Settings settings, DemoClock clock) {
         return new App(settings, clock, Optional.of(clock));
     }
 
     private App(Settings settings, Clock clock, Optional<DemoClock> demo) {
         this.settings = settings;
         this.clock = clock;
-        this.content = ContentInUse.read(settings.content());
-        this.database = Database.open(settings.url(), settings.keys());
-        this.log = new EvidenceLog(database, clock, content.curriculum()::version);
-        this.people = new PeopleStore(database, log, clock);
-        this.passwords = new Passwords(database, clock);
-        this.groups = new GroupStore(database, people);
-        this.carcases = new CarcaseStore(database, log, people, clock);
-        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
-        this.replies = new ReplyStore(database, log, clock);
-        this.signOffs = new SignOffStore(database, log, people, clock);
-        this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
-        this.weighUps = new WeighUpStore(database, log, people, clock);
-        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
-        this.links = new OneTimeLinks(database, clock);
-        this.sessions = new SessionStore(database, people, clock);
-        this.access = new Access(sessions);
-        headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
-        this.college = demo.map(stopped -> new DemoCollege(stores(), stopped));
+        this.stores = new Stores(settings, clock);
+        this.access = new Access(stores.sessions);
+        this.college = demo.map(stopped -> new DemoCollege(stores.forDemo(), stopped));
         addRoutes();
-        Once once = new Once(database, log, clock, this::who);
+        Once once = new Once(stores.database, stores.log, clock, this::who);
         this.server = new Site(routes, this::frame, access::role, once::keep).server();
     }
 
     private void addRoutes() {
         routes.page("/", this::home, Allow.everybody());
-        new SignInPages(people, passwords, sessions, access, new Guesses(database, clock)).addTo(routes);
-        new NewPasswordPages(people, passwords, sessions, links).addTo(routes);
-        new PeoplePages(people, groups, links).addTo(routes);
-        new CarcasePages(carcases, content.curriculum(), clock, settings.zone()).addTo(routes);
-        BoneMap map = new BoneMap(content.curriculum());
+        new SignInPages(stores.people, stores.passwords, stores.sessions, access, new Guesses(stores.database, clock))
+                .addTo(routes);
+        new NewPasswordPages(stores.people, stores.passwords, stores.sessions, stores.links).addTo(routes);
+        new PeoplePages(stores.people, stores.groups, stores.links).addTo(routes);
+        new CarcasePages(stores.carcases, stores.content.curriculum(), clock, settings.zone()).addTo(routes);
+        BoneMap map = new BoneMap(stores.content.curriculum());
         new BoneMapPages(map).addTo(routes);
-        new StepPages(content.curriculum(), new BonePictures(map)).addTo(routes);
-        new ContentPages(content).addTo(routes);
-        new StudyPages(content.curriculum()).addTo(routes);
-        new LogPages(log, verifier(), headFile(), settings.zone()).addTo(routes);
+        new StepPages(stores.content.curriculum(), new BonePictures(map)).addTo(routes);
+        new ContentPages(stores.content).addTo(routes);
+        new StudyPages(stores.content.curriculum()).addTo(routes);
+        new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
         addStandings();
         addWeighUps();
@@ -148,77 +112,51 @@ public final class App implements AutoCloseable {
     }
 
     private void addWeighUps() {
-        new WeighUpPages(weighUps, weighed, carcases, sheets, content::curriculum, settings.zone()).addTo(routes);
-        new TrimPages(weighUps, weighed, sheets, content::curriculum).addTo(routes);
+        new WeighUpPages(
+                        stores.weighUps,
+                        stores.weighed,
+                        stores.carcases,
+                        stores.sheets,
+                        stores.content::curriculum,
+                        settings.zone())
+                .addTo(routes);
+        new TrimPages(stores.weighUps, stores.weighed, stores.sheets, stores.content::curriculum).addTo(routes);
     }
 
     private void addFeedback() {
-        new FeedbackPages(sheets, replies, weighed, content.curriculum().breakdown(), settings.zone()).addTo(routes);
-        new MyPages(standings, replies).addTo(routes);
-    }
-
-    private DemoStores stores() {
-        return new DemoStores(
-                database,
-                people,
-                passwords,
-                groups,
-                carcases,
-                sheets,
-                weighUps,
-                signOffs,
-                replies,
-                standings,
-                content.curriculum(),
-                settings.zone());
+        new FeedbackPages(
+                        stores.sheets,
+                        stores.replies,
+                        stores.weighed,
+                        stores.content.curriculum().breakdown(),
+                        settings.zone())
+                .addTo(routes);
+        new MyPages(stores.standings, stores.replies).addTo(routes);
     }
 
     private void addBlockSheets() {
-        Supplier<Curriculum> curriculum = content::curriculum;
-        new TodayPages(sheets, carcases, curriculum, clock, settings.zone()).addTo(routes);
-        new OpeningPages(sheets, carcases, people, curriculum).addTo(routes);
-        new SheetPages(sheets, curriculum, settings.zone()).addTo(routes);
-        BlockPages block = new BlockPages(sheets, curriculum);
+        Supplier<Curriculum> curriculum = stores.content::curriculum;
+        new TodayPages(stores.sheets, stores.carcases, curriculum, clock, settings.zone()).addTo(routes);
+        new OpeningPages(stores.sheets, stores.carcases, stores.people, curriculum).addTo(routes);
+        new SheetPages(stores.sheets, curriculum, settings.zone()).addTo(routes);
+        BlockPages block = new BlockPages(stores.sheets, curriculum);
         block.addTo(routes);
-        new MarkPages(block, sheets, clock).addTo(routes);
-        new ClosingPages(sheets, curriculum, passwords, clock, settings.zone()).addTo(routes);
+        new MarkPages(block, stores.sheets, clock).addTo(routes);
+        new ClosingPages(stores.sheets, curriculum, stores.passwords, clock, settings.zone()).addTo(routes);
     }
 
     private void addStandings() {
-        Apprentices apprentices = new Apprentices(people, groups);
-        new SignOffPages(standings, signOffs, apprentices, passwords).addTo(routes);
-        new ProgressPages(standings, apprentices, groups).addTo(routes);
-        Reports reports = new Reports(standings, log, clock);
-        ExportStore store = new ExportStore(database, log);
-        ExportPages exports = new ExportPages(store, groups, people, settings.zone());
-        new ReportPages(reports, store, exports, standings, groups).addTo(routes);
+        Apprentices apprentices = new Apprentices(stores.people, stores.groups);
+        new SignOffPages(stores.standings, stores.signOffs, apprentices, stores.passwords).addTo(routes);
+        new ProgressPages(stores.standings, apprentices, stores.groups).addTo(routes);
+        ExportPages exports = new ExportPages(stores.exports, stores.groups, stores.people, settings.zone());
+        new ReportPages(stores.reports, stores.exports, exports, stores.standings, stores.groups).addTo(routes);
         exports.addTo(routes);
-    }
-
-    /** The tables that say again what the log says, and are compared with it. */
-    static List<Mirror> mirrors() {
-        return Stream.of(
-                        CarcaseStore.MIRRORS,
-                        BlockSheetStore.MIRRORS,
-                        SignOffStore.MIRRORS,
-                        WeighUpStore.MIRRORS,
-                        ExportStore.MIRRORS,
-                        List.of(ReplyStore.MIRROR))
-                .flatMap(List::stream)
-                .toList();
     }
 
     /** Checks the evidence log against itself and the head kept beside it. */
     public Verification verify() {
-        return verifier().verify(headFile().flatMap(HeadFile::read));
-    }
-
-    private Verifier verifier() {
-        return new Verifier(database, log, mirrors());
-    }
-
-    private Optional<HeadFile> headFile() {
-        return settings.data().map(folder -> new HeadFile(folder.resolve("evidence.head")));
+        return stores.verifier().verify(stores.headFile().flatMap(HeadFile::read));
     }
 
     private ribmark.web.Frame frame(Context ctx) {
@@ -234,13 +172,18 @@ public final class App implements AutoCloseable {
     }
 
     /** The invented college of the demo. */
-    DemoCollege college() {
+    public DemoCollege college() {
         return college.orElseThrow();
     }
 
     /** Begins to listen on loopback and answers the address. */
     public String start() {
-        server.start("127.0.0.1", settings.port());
+        try {
+            server.start("127.0.0.1", settings.port());
+        } catch (JavalinBindException taken) {
+            close();
+            throw new Refused("Port " + settings.port() + " is in use. Name another one with --port, or 0 for any.");
+        }
         return "http://127.0.0.1:" + server.port();
     }
 
@@ -251,73 +194,78 @@ public final class App implements AutoCloseable {
 
     /** The accounts, for the demo and for tests. */
     public PeopleStore people() {
-        return people;
+        return stores.people;
     }
 
     /** Lets somebody in with a password hash made before. */
     public void letIn(ribmark.people.Person person, String hash) {
-        passwords.setHash(person.id(), hash);
+        stores.passwords.setHash(person.id(), hash);
     }
 
     /** The passwords of this program. */
     public Passwords passwords() {
-        return passwords;
+        return stores.passwords;
     }
 
     /** The groups of this program. */
     public GroupStore groups() {
-        return groups;
+        return stores.groups;
     }
 
     /** The carcases of this program. */
     public CarcaseStore carcases() {
-        return carcases;
+        return stores.carcases;
     }
 
     /** The block sheets of this program. */
     public BlockSheetStore sheets() {
-        return sheets;
+        return stores.sheets;
+    }
+
+    /** The weigh-ups of this program, reckoned through. */
+    public WeighedCarcases weighed() {
+        return stores.weighed;
     }
 
     /** What is taught and judged. */
     public Curriculum curriculum() {
-        return content.curriculum();
+        return stores.content.curriculum();
     }
 
     /** What was weighed and measured in this program. */
     public WeighUpStore weighUps() {
-        return weighUps;
+        return stores.weighUps;
     }
 
     /** The database of this program. */
     public Database database() {
-        return database;
+        return stores.database;
     }
 
     /** Where apprentices stand, for commands and tests. */
     public Standings standings() {
-        return standings;
+        return stores.standings;
     }
 
     /** The sign-offs of this program. */
     public SignOffStore signOffs() {
-        return signOffs;
+        return stores.signOffs;
     }
 
     /** The evidence log of this program. */
     public EvidenceLog log() {
-        return log;
+        return stores.log;
     }
 
     /** On an empty database, the last part of the link by which the first administrator begins. */
     public Optional<String> firstAdministratorLink() {
-        return people.isEmpty() ? Optional.of(links.make(Optional.empty())) : Optional.empty();
+        return stores.people.isEmpty() ? Optional.of(stores.links.make(Optional.empty())) : Optional.empty();
     }
 
     @Override
     public void close() {
         server.stop();
-        database.close();
+        stores.database.close();
     }
 
     /** Runs one command. */

@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import ribmark.admin.DemoClock;
 import ribmark.admin.DemoCollege.SignIn;
+import ribmark.admin.OutputFormat;
 
 /** Runs the program on an invented college, in a database that is gone when the program ends. */
 @Command(
@@ -41,8 +42,12 @@ final class DemoCommand implements Callable<Integer> {
             description = "Folder laid over the content that came with the program. Also RIBMARK_CONTENT.")
     private Path content;
 
-    @Option(names = "--format", defaultValue = "text", description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private String format;
+    @Option(
+            names = "--format",
+            defaultValue = "text",
+            converter = OutputFormat.Reader.class,
+            description = "text or json. Default: ${DEFAULT-VALUE}.")
+    private OutputFormat format;
 
     @Override
     public Integer call() throws JsonProcessingException, InterruptedException {
@@ -63,7 +68,7 @@ final class DemoCommand implements Callable<Integer> {
     /** The line for programs comes first; whoever reads it may go on at once. */
     private void print(String address, List<SignIn> signIns) throws JsonProcessingException {
         PrintWriter out = spec.commandLine().getOut();
-        if (format.equals("json")) {
+        if (format == OutputFormat.JSON) {
             Map<String, Object> line = new LinkedHashMap<>();
             line.put("address", address);
             line.put("signIns", signIns);

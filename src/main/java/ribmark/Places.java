@@ -39,7 +39,7 @@ final class Places {
             Role.TUTOR,
             List.of(
                     new Place("Group", "/group", List.of("/apprentices", "/block-sheets")),
-                    new Place("Reports", "/reports", List.of()),
+                    new Place("Reports", "/reports", List.of("/exports")),
                     new Place("Carcases", "/carcases", List.of("/weigh-ups")),
                     new Place("Steps", "/steps", List.of("/bones"))),
             Role.ADMINISTRATOR,

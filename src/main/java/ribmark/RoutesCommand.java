@@ -13,9 +13,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import ribmark.admin.DemoClock;
+import ribmark.admin.OutputFormat;
 import ribmark.web.Route;
 
-/** Lists every address and who may open it. */
+/** Lists every address and who may open it, with the one that only the demo has. */
 @Command(
         name = "routes",
         mixinStandardHelpOptions = true,
@@ -25,17 +27,21 @@ final class RoutesCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--format", defaultValue = "text", description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private String format;
+    @Option(
+            names = "--format",
+            defaultValue = "text",
+            converter = OutputFormat.Reader.class,
+            description = "text or json. Default: ${DEFAULT-VALUE}.")
+    private OutputFormat format;
 
     @Override
     public Integer call() throws JsonProcessingException {
         PrintWriter out = spec.commandLine().getOut();
         List<Route> routes;
-        try (App app = new App(Settings.throwAway(0, Optional.empty()), Clock.systemUTC())) {
+        try (App app = App.demo(Settings.throwAway(0, Optional.empty()), new DemoClock(Clock.systemUTC()))) {
             routes = app.routes();
         }
-        if (format.equals("json")) {
+        if (format == OutputFormat.JSON) {
             out.println(new ObjectMapper()
                     .writeValueAsString(
                             routes.stream().map(RoutesCommand::shown).toList()));

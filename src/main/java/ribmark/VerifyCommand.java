@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import ribmark.admin.OutputFormat;
 import ribmark.basics.Refused;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
@@ -43,8 +44,12 @@ final class VerifyCommand implements Callable<Integer> {
                     "A head kept elsewhere, as printed on a report: a file with the number of records and the digest.")
     private Path head;
 
-    @Option(names = "--format", defaultValue = "text", description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private String format;
+    @Option(
+            names = "--format",
+            defaultValue = "text",
+            converter = OutputFormat.Reader.class,
+            description = "text or json. Default: ${DEFAULT-VALUE}.")
+    private OutputFormat format;
 
     @Override
     public Integer call() throws IOException {
@@ -61,7 +66,7 @@ final class VerifyCommand implements Callable<Integer> {
         Settings settings = Settings.inFolder(0, data, Optional.empty(), Optional.empty());
         try (Database database = Database.openToRead(settings.url(), settings.keys())) {
             EvidenceLog log = new EvidenceLog(database, Clock.systemUTC(), () -> "");
-            Verifier verifier = new Verifier(database, log, App.mirrors());
+            Verifier verifier = new Verifier(database, log, Stores.mirrors());
             Verification against = verifier.verify(given());
             return against.holds() ? verifier.verify(new HeadFile(data.resolve("evidence.head")).read()) : against;
         }
@@ -79,7 +84,7 @@ final class VerifyCommand implements Callable<Integer> {
 
     private void print(Verification found) throws JsonProcessingException {
         PrintWriter out = spec.commandLine().getOut();
-        if (format.equals("json")) {
+        if (format == OutputFormat.JSON) {
             out.println(new ObjectMapper().writeValueAsString(found));
             return;
         }

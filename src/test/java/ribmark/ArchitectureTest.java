@@ -31,14 +31,15 @@ class ArchitectureTest {
             "people basics database evidence web",
             "curriculum anatomy basics competence scoring web",
             "bonemap anatomy basics curriculum web",
+            "proof anatomy basics competence curriculum scoring web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet basics carcase competence curriculum database evidence people web",
-            "weighing basics blocksheet carcase curriculum database evidence people scoring web",
-            "feedback basics blocksheet curriculum database evidence people web weighing",
+            "weighing anatomy basics blocksheet carcase curriculum database evidence people scoring web",
+            "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
             "study curriculum web",
-            "progress basics blocksheet competence curriculum feedback people web",
-            "export basics blocksheet competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence curriculum database evidence feedback people scoring web weighing");
+            "progress basics blocksheet carcase competence curriculum feedback people web",
+            "export basics blocksheet carcase competence curriculum database evidence people progress web",
+            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring web weighing");
 
     /** Parts that know neither files nor tables nor the web. */
     private static final Set<String> PURE = Set.of("anatomy", "scoring", "competence", "basics");

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import ribmark.basics.Refused;
+import ribmark.basics.Side;
 import ribmark.blocksheet.Answer;
 import ribmark.blocksheet.Draft;
 import ribmark.blocksheet.Opening;
@@ -17,6 +18,7 @@ import ribmark.carcase.Carcase;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.Step.Question;
+import ribmark.scoring.TrimMeasure;
 
 /** Tells what was watched at the block: sheets opened, marks given one after the other, questions asked, sheets closed. */
 final class DemoBlock {
@@ -132,10 +134,8 @@ final class DemoBlock {
         sheet.measured().forEach((name, value) -> {
             String[] parts = name.split("/");
             String measure = parts[0];
-            var side = DemoSheet.side(parts.length > 1 ? parts[1] : "once");
-            if (stores.curriculum().trim().stream().noneMatch(m -> m.id().equals(measure))) {
-                throw new Refused("“" + measure + "” is no trim measure.");
-            }
+            Side side = DemoSheet.side(parts.length > 1 ? parts[1] : "once");
+            checkMeasure(sheet, measure, side);
             stores.weights()
                     .measure(
                             roster.sheetId(apprentice, sheet.lamb()),
@@ -144,6 +144,16 @@ final class DemoBlock {
                             Optional.of(value),
                             roster.acting(sheet.assessor()));
         });
+    }
+
+    private void checkMeasure(DemoSheet sheet, String id, Side side) {
+        TrimMeasure measure = stores.curriculum().trim().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new Refused("“" + id + "” is no trim measure."));
+        if (!sheet.scope(breakdown).contains(new Place(measure.step(), side))) {
+            throw new Refused("“" + id + "” is measured at " + measure.step() + ", which is not on this sheet.");
+        }
     }
 
     private void close(String apprentice, DemoSheet sheet, List<DemoSheet.Given> given) {

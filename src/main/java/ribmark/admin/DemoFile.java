@@ -1,6 +1,5 @@
 package ribmark.admin;
 
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.cfg.CoercionAction;
@@ -20,7 +19,6 @@ final class DemoFile {
 
     private static final ObjectMapper MAPPER = JsonMapper.builder()
             .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
-            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .withCoercionConfig(
                     LogicalType.Textual,
                     strict -> strict.setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)

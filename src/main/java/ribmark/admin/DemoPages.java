@@ -3,6 +3,7 @@ package ribmark.admin;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import ribmark.basics.Words;
 import ribmark.web.Allow;
 import ribmark.web.Role;
 import ribmark.web.Routes;
@@ -10,8 +11,8 @@ import ribmark.web.Routes;
 /** The one page that is only in the demo: who is who at the invented college, and what to try as each. */
 public final class DemoPages {
 
-    /** One role, with everybody who has it. */
-    public record Place(String role, String about, List<Somebody> people) {}
+    /** One role, with those of its people who are introduced, and the names of the others. */
+    public record Place(String heading, String role, List<Somebody> people, String others) {}
 
     /** Somebody to sign in as, and what to try. */
     public record Somebody(String name, String about, List<String> things) {}
@@ -36,21 +37,19 @@ public final class DemoPages {
         ctx.render("admin/demo.html", Map.of("places", places, "password", people.password()));
     }
 
-    private Place place(Role role, String about) {
+    private Place place(Role role, String heading) {
+        List<String> names = people.whoCanSignIn().stream()
+                .filter(member -> member.as() == role)
+                .map(DemoPeople.Member::name)
+                .toList();
+        List<Somebody> introduced = people.hints().stream()
+                .filter(hint -> names.contains(hint.name()))
+                .map(hint -> new Somebody(hint.name(), hint.about(), hint.things()))
+                .toList();
+        List<String> others = names.stream()
+                .filter(name -> introduced.stream().noneMatch(one -> one.name().equals(name)))
+                .toList();
         return new Place(
-                about,
-                role.word(),
-                people.whoCanSignIn().stream()
-                        .filter(member -> member.as() == role)
-                        .map(member -> somebody(member.name()))
-                        .toList());
-    }
-
-    private Somebody somebody(String name) {
-        return people.hints().stream()
-                .filter(hint -> hint.name().equals(name))
-                .findFirst()
-                .map(hint -> new Somebody(name, hint.about(), hint.things()))
-                .orElseGet(() -> new Somebody(name, "", List.of()));
+                heading, role.word(), introduced, others.isEmpty() ? "" : "Also here: " + Words.list(others) + ".");
     }
 }

@@ -8,7 +8,13 @@ import ribmark.web.Role;
 
 /** The people of the demo as their file gives them: who they are, who belongs together, and what to try as each. */
 record DemoPeople(
-        String password, String since, List<Member> people, List<Together> groups, List<Left> left, List<Hint> hints) {
+        String password,
+        String since,
+        List<Member> people,
+        List<Together> groups,
+        List<Left> left,
+        List<Report> reports,
+        List<Hint> hints) {
 
     /** Somebody with an account. */
     record Member(String name, String role) {
@@ -23,6 +29,9 @@ record DemoPeople(
 
     /** Somebody whose account was closed. */
     record Left(String name, String when, String by) {}
+
+    /** A progress report of somebody, or of a group, that a tutor took away as a table. */
+    record Report(String when, String by, String of) {}
 
     /** What to try as one of the people. */
     record Hint(String name, String about, List<String> things) {}

@@ -68,7 +68,19 @@ final class DemoScale {
                 scale,
                 read.later(),
                 Optional.ofNullable(read.of()),
-                Optional.ofNullable(read.freedBy()).map(who -> roster.sheetId(who, told.lamb())));
+                Optional.ofNullable(read.freedBy()).map(who -> freedBy(who, told.lamb(), cut)));
+    }
+
+    private UUID freedBy(String apprentice, int lamb, Cut cut) {
+        boolean watched = stores.curriculum()
+                .stepThatFrees(cut.id())
+                .filter(step ->
+                        !roster.sheet(apprentice, lamb).sidesOf(step.id()).isEmpty())
+                .isPresent();
+        if (!watched) {
+            throw new Refused(apprentice + " was not watched at the step that frees it.");
+        }
+        return roster.sheetId(apprentice, lamb);
     }
 
     /** The only row there is, unless the file says which of several. */

@@ -7,6 +7,8 @@ import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.database.Database;
+import ribmark.export.ExportStore;
+import ribmark.export.Reports;
 import ribmark.feedback.ReplyStore;
 import ribmark.people.GroupStore;
 import ribmark.people.Passwords;
@@ -25,5 +27,7 @@ public record DemoStores(
         SignOffStore signOffs,
         ReplyStore replies,
         Standings standings,
+        Reports reports,
+        ExportStore exports,
         Curriculum curriculum,
         ZoneId zone) {}

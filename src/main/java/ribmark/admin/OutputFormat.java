@@ -4,12 +4,14 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Whether a command prints for people or for programs. */
-enum OutputFormat {
+public enum OutputFormat {
+    /** Lines for people. */
     TEXT,
+    /** JSON for programs. */
     JSON;
 
     /** Reads the word behind {@code --format}. */
-    static final class Reader implements ITypeConverter<OutputFormat> {
+    public static final class Reader implements ITypeConverter<OutputFormat> {
 
         @Override
         public OutputFormat convert(String word) {

@@ -98,9 +98,9 @@ public record EvidenceView(
         List<Pair> pairs = new ArrayList<>();
         pairs.add(new Pair("Apprentice", record.apprentice().name(), false));
         if (!reader.id().equals(record.apprentice().id())) {
-            pairs.add(new Pair("Asking", reader.name(), false));
+            pairs.add(new Pair("Asking", reader.name(), true));
         }
-        pairs.add(new Pair("Done", record.step().eachSide() ? "on both sides" : "once", false));
+        pairs.add(new Pair("Done", record.step().eachSide() ? "on both sides" : "once", true));
         return pairs;
     }
 

@@ -32,7 +32,10 @@ public record RuleView(String words, List<Ground> grounds, String counts) {
     private static String name(Source source) {
         String publisher =
                 source.publisher().filter(p -> !p.isEmpty()).map(p -> ", " + p).orElse("");
-        String year = source.year().filter(y -> !y.isEmpty()).map(y -> ", " + y).orElse("");
+        String year = source.year()
+                .filter(y -> !y.isEmpty() && !y.equals("undated"))
+                .map(y -> ", " + y)
+                .orElse("");
         return source.title() + publisher + year;
     }
 }

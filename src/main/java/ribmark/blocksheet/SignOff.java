@@ -3,6 +3,7 @@ package ribmark.blocksheet;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import ribmark.basics.Refused;
 import ribmark.people.Person;
 
 /** A name put to a step being shown, with what convinced whoever signed; a withdrawal is the later row that takes it back. */
@@ -23,5 +24,12 @@ public record SignOff(
     /** Whether nobody has taken it back. */
     public boolean stands() {
         return withdrawal.isEmpty();
+    }
+
+    /** Refuses what can only be done to a sign-off that stands. */
+    void mustStand() {
+        if (!stands()) {
+            throw new Refused("This sign-off was already withdrawn. Open the step again to see by whom and why.");
+        }
     }
 }

@@ -58,7 +58,7 @@ public final class SignOffPages {
     private void sign(Context ctx) {
         Acting assessor = Access.signedIn(ctx);
         StepRecord record = record(ctx);
-        Signing.mustBeAllowed(record, assessor, standings);
+        Signing.mustBeAllowed(record, assessor, standings.zone());
         Form form = Form.typed(ctx);
         String convinced = form.words("convinced", "What convinced you", "Write what you saw, in a sentence.");
         checkPassword(form, Optional.ofNullable(ctx.formParam("password")).orElse(""), assessor);
@@ -88,6 +88,7 @@ public final class SignOffPages {
         Acting reader = Access.signedIn(ctx);
         SignOff signOff = signOffs.find(Ids.of(ctx.pathParam("id")));
         Person apprentice = apprentices.find(signOff.apprenticeId(), reader);
+        signOff.mustStand();
         StepRecord record = standings.record(apprentice).step(signOff.stepId());
         Form form = Form.typed(ctx);
         String reason = form.words("reason", "Why it is taken back", "Write what was wrong with it, in a sentence.");

@@ -110,9 +110,7 @@ public final class SignOffStore {
 
     /** Takes a sign-off back, with a reason; once only. */
     public void withdraw(SignOff signOff, Person by, String reason) {
-        if (!signOff.stands()) {
-            throw new Refused("This sign-off was already withdrawn. Open the step again to see by whom and why.");
-        }
+        signOff.mustStand();
         if (by.id().equals(signOff.apprenticeId())) {
             throw new Refused("Nobody withdraws their own sign-off. Ask an assessor or your tutor.");
         }

@@ -1,5 +1,6 @@
 package ribmark.blocksheet;
 
+import java.time.ZoneId;
 import ribmark.basics.Refused;
 import ribmark.basics.Words;
 import ribmark.people.Acting;
@@ -10,7 +11,7 @@ final class Signing {
     private Signing() {}
 
     /** Says no, with the reason, unless the rule is met, no signature holds, and this assessor watched. */
-    static void mustBeAllowed(StepRecord record, Acting assessor, Standings standings) {
+    static void mustBeAllowed(StepRecord record, Acting assessor, ZoneId zone) {
         if (assessor.id().equals(record.apprentice().id())) {
             throw new Refused("Nobody signs for themselves. Ask another assessor who watched you.");
         }
@@ -21,7 +22,7 @@ final class Signing {
         String missing = record.derived().missing().orElse("");
         throw new Refused(
                 missing.isEmpty()
-                        ? alreadySigned(record, standings)
+                        ? alreadySigned(record, zone)
                         : "The evidence is not enough to sign step "
                                 + record.step().number() + " off. " + missing);
     }
@@ -33,10 +34,10 @@ final class Signing {
         }
     }
 
-    private static String alreadySigned(StepRecord record, Standings standings) {
+    private static String alreadySigned(StepRecord record, ZoneId zone) {
         return record.signed()
                 .map(s -> "Step " + record.step().number() + " was signed off already, by "
-                        + s.assessor().name() + " on " + Words.day(s.signedAt(), standings.zone()) + ".")
+                        + s.assessor().name() + " on " + Words.day(s.signedAt(), zone) + ".")
                 .orElse("There is nothing to sign.");
     }
 }

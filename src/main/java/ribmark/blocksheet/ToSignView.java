@@ -9,24 +9,24 @@ import ribmark.basics.Words;
 import ribmark.people.Acting;
 
 /** What waits for a signature, oldest first, and what one more block sheet can settle. */
-public record ToSignView(String lead, List<Part> parts) {
+public record ToSignView(String lead, List<Part> parts, List<Near> near) {
 
     /** One heap of it. */
-    public record Part(String head, String says, String third, String fourth, List<Row> rows) {
-
-        /** The third head in small letters, where a table is folded. */
-        public String thirdSmall() {
-            return third.toLowerCase(java.util.Locale.ROOT);
-        }
-
-        /** The fourth head in small letters, where a table is folded. */
-        public String fourthSmall() {
-            return fourth.toLowerCase(java.util.Locale.ROOT);
-        }
-    }
+    public record Part(String head, String says, List<Row> rows) {}
 
     /** One step of one apprentice. */
     public record Row(String href, String step, String apprentice, String since, String says) {}
+
+    /** One apprentice with the steps that one more sheet can settle. */
+    public record Near(String apprentice, List<Link> steps) {}
+
+    /** A step that leads to its evidence. */
+    public record Link(String href, String step) {}
+
+    private static final Comparator<StepRecord> OLDEST = Comparator.comparing(
+                    (StepRecord step) -> day(step).orElse(LocalDate.MAX))
+            .thenComparing(step -> step.apprentice().name())
+            .thenComparing(step -> step.step().number());
 
     static ToSignView of(List<ApprenticeRecord> records, Acting reader) {
         List<StepRecord> ready = steps(records)
@@ -37,35 +37,21 @@ public record ToSignView(String lead, List<Part> parts) {
                 ready.stream().filter(step -> isFor(step, reader)).toList();
         List<StepRecord> others =
                 ready.stream().filter(step -> !isFor(step, reader)).toList();
-        List<StepRecord> nearly =
-                steps(records).filter(ToSignView::isNear).sorted(OLDEST).toList();
-        return new ToSignView(
-                lead(mine.size(), others.size()),
-                List.of(
-                        new Part(
-                                "For your name",
-                                "You closed at least one of the sheets. Oldest first.",
-                                "Ready since",
-                                "On what",
-                                ready(mine)),
-                        new Part(
-                                "For others",
-                                "These wait for somebody who watched.",
-                                "Ready since",
-                                "On what",
-                                ready(others)),
-                        new Part(
-                                "Nearly there",
-                                "One more block sheet can settle each of these.",
-                                "Newest",
-                                "Still needed",
-                                nearly.stream().map(ToSignView::near).toList())));
+        List<Part> parts = Stream.of(
+                        waiting("For your name", "You closed at least one of the sheets. Oldest first.", mine),
+                        waiting("For others", "These wait for somebody who watched. Oldest first.", others))
+                .filter(part -> !part.rows().isEmpty())
+                .toList();
+        List<Near> near = records.stream()
+                .map(ToSignView::near)
+                .filter(person -> !person.steps().isEmpty())
+                .toList();
+        return new ToSignView(lead(mine.size(), others.size()), parts, near);
     }
 
-    private static final Comparator<StepRecord> OLDEST = Comparator.comparing(
-                    (StepRecord step) -> day(step).orElse(LocalDate.MAX))
-            .thenComparing(step -> step.apprentice().name())
-            .thenComparing(step -> step.step().number());
+    private static Part waiting(String head, String says, List<StepRecord> steps) {
+        return new Part(head, says, steps.stream().map(ToSignView::row).toList());
+    }
 
     private static Optional<LocalDate> day(StepRecord step) {
         return step.readySince().or(() -> step.derived().tally().newest());
@@ -88,34 +74,32 @@ public record ToSignView(String lead, List<Part> parts) {
         if (mine + others == 0) {
             return "Nothing waits today. Close a block sheet, and what is ready stands here.";
         }
-        return Words.capital(Words.count(mine, "step waits", "steps wait")) + " for your name, " + Words.count(others)
-                + " for others.";
+        String yours = Words.capital(Words.count(mine, "step waits", "steps wait")) + " for your name";
+        return others == 0 ? yours + "." : yours + ", " + Words.count(others) + " for others.";
     }
 
-    private static List<Row> ready(List<StepRecord> steps) {
-        return steps.stream()
-                .map(step -> row(step, step.readySince(), evidence(step)))
-                .toList();
+    private static Near near(ApprenticeRecord record) {
+        return new Near(
+                record.apprentice().name(),
+                record.steps().stream()
+                        .filter(ToSignView::isNear)
+                        .map(step -> new Link(step.address(), step.name()))
+                        .toList());
     }
 
-    private static Row near(StepRecord step) {
-        String missing = step.derived().missing().orElse("");
-        String needed = missing.substring(missing.indexOf(": ") + 1).strip();
-        return row(step, step.derived().tally().newest(), needed);
-    }
-
-    private static Row row(StepRecord step, Optional<LocalDate> since, String says) {
+    private static Row row(StepRecord step) {
         return new Row(
                 step.address(),
                 step.name(),
                 step.apprentice().name(),
-                since.map(Words::day).orElse(""),
-                says);
+                step.readySince().map(Words::day).orElse(""),
+                evidence(step));
     }
 
     private static String evidence(StepRecord step) {
-        return Words.count(step.derived().tally().sheets(), "sheet", "sheets") + ": "
-                + Words.list(step.derived().tally().carcaseNames()) + ", by "
+        int carcases = step.derived().tally().carcaseNames().size();
+        return Words.count(step.derived().tally().sheets(), "sheet", "sheets") + ", "
+                + Words.count(carcases, "carcase", "carcases") + ", "
                 + Words.list(step.derived().tally().assessorNames());
     }
 }

@@ -100,7 +100,7 @@ public final class TodayPages {
                 walk.next().map(place -> SheetPages.goOn(walk, place)).orElse("Read it through, then close"),
                 walk.next().map(place -> StepView.address(sheet, place)).orElse(address + "/closing"),
                 sheet.assessor().name(),
-                sheet.marks().size() + " of " + sheet.scope().size(),
+                sheet.marks().size() + "\u00a0of\u00a0" + sheet.scope().size(),
                 Words.day(sheet.openedAt(), zone));
     }
 

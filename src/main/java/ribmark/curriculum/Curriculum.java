@@ -28,11 +28,6 @@ public record Curriculum(
         List<MarkWord> marks,
         List<Source> sources) {
 
-    /** Reads and proves these files: the curriculum is there when {@link Check#ok()}, every problem otherwise. */
-    public static Check read(ContentFiles files) {
-        return Check.of(files);
-    }
-
     /** The cut with this id, if there is one. */
     public Optional<Cut> cut(String id) {
         return cuts.stream().filter(cut -> cut.id().equals(id)).findFirst();

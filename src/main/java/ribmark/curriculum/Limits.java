@@ -6,13 +6,13 @@ import ribmark.scoring.TrimMeasure;
 /** Says the limits of a trim measure in words. */
 public final class Limits {
 
-    private static final String NARROW = "\u00a0";
+    private static final String NO_BREAK = "\u00a0";
 
     private Limits() {}
 
     /** {@code at most 5 mm}, {@code exactly 6}, {@code 0.8 to 1.2}. */
     public static String say(TrimMeasure measure) {
-        String unit = measure.unit().equals("mm") ? NARROW + "mm" : "";
+        String unit = measure.isCount() || measure.unit().equals("ratio") ? "" : NO_BREAK + measure.unit();
         if (measure.lowest().isEmpty()) {
             return "at most " + figure(measure.highest().getAsDouble()) + unit;
         }

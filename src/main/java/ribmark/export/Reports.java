@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -19,6 +18,7 @@ import ribmark.evidence.EvidenceLog;
 import ribmark.people.Acting;
 import ribmark.people.Group;
 import ribmark.people.Person;
+import ribmark.progress.GroupProgress;
 import ribmark.web.PaperFile;
 
 /** Makes progress reports, as a page and as files; the numbers are the same in each because they come from the same rows. */
@@ -100,9 +100,7 @@ public final class Reports {
                 links,
                 links ? about.address() + "/exports" : null,
                 facts(about, reader, receipt, records),
-                Words.capital(breakdown().stages().stream()
-                        .map(stage -> stage.title().toLowerCase(Locale.ROOT))
-                        .collect(Collectors.joining(", "))),
+                GroupProgress.of(records, standings).stagesInWords(),
                 people,
                 about.group() && links ? List.of() : people,
                 rule(standings.curriculum().rule()),

@@ -53,11 +53,7 @@ public record MyPage(
         ApprenticeRecord record = progress.record();
         List<BlockSheet> newestFirst = new ArrayList<>(record.closed());
         Collections.reverse(newestFirst);
-        List<StepRecord> missing = record.steps().stream()
-                .filter(step ->
-                        ORDER.contains(step.standing()) && !step.derived().mayBeSigned())
-                .sorted(Comparator.comparing(step -> ORDER.indexOf(step.standing())))
-                .toList();
+        List<StepRecord> missing = missing(record);
         return new MyPage(
                 progress.name() + ", this is where you are",
                 progress.id(),
@@ -80,6 +76,14 @@ public record MyPage(
                         ? "/study"
                         : "/study?stage=" + missing.get(0).step().stageId(),
                 RibStrip.of(breakdown, record));
+    }
+
+    private static List<StepRecord> missing(ApprenticeRecord record) {
+        return record.steps().stream()
+                .filter(step ->
+                        ORDER.contains(step.standing()) && !step.derived().mayBeSigned())
+                .sorted(Comparator.comparing(step -> ORDER.indexOf(step.standing())))
+                .toList();
     }
 
     private static Fresh fresh(BlockSheet sheet, Progress progress) {

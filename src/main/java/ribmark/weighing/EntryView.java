@@ -14,6 +14,7 @@ import ribmark.web.Choice;
 public record EntryView(
         List<Stage> stages,
         String stage,
+        String hint,
         List<Choice> pieces,
         List<Choice> trays,
         List<Choice> scales,
@@ -22,15 +23,17 @@ public record EntryView(
         boolean open) {
 
     private static final int TRAYS = 3;
+    private static final String HINT = "With words beneath: judged at that moment. Without: balanced only.";
 
     static EntryView of(Weighed on, String stage, boolean open) {
+        List<Piece> pieces = on.pieces().all().stream()
+                .filter(piece -> piece.stage().equals(stage))
+                .toList();
         return new EntryView(
                 on.stages(),
                 stage,
-                on.pieces().all().stream()
-                        .filter(piece -> piece.stage().equals(stage))
-                        .map(piece -> choice(piece, on.counting()))
-                        .toList(),
+                pieces.stream().allMatch(Piece::isJudged) ? null : HINT,
+                pieces.stream().map(piece -> choice(piece, on.counting())).toList(),
                 trays(on.counting()),
                 on.curriculum().scales().stream()
                         .map(scale -> Choice.of(scale.id(), ReadingView.scaleInWords(scale)))

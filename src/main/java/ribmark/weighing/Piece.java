@@ -25,14 +25,14 @@ record Piece(Cut cut, Optional<Row> row, Side side, String stage, boolean oneOfS
         return name().substring(0, 1).toLowerCase(Locale.ROOT) + name().substring(1);
     }
 
-    /** When it should be on the scale, and what becomes of its weight. */
+    /** When it should be on the scale to be judged; nothing for what is balanced only. */
     String hint() {
-        if (row.isEmpty()) {
-            return "balanced only";
-        }
-        return cut.moment()
-                .map(moment -> moment + "; balanced only")
-                .orElse(row.get().moment());
+        return isJudged() ? row.orElseThrow().moment() : null;
+    }
+
+    /** Whether a table judges it as it comes to the scale. */
+    boolean isJudged() {
+        return row.isPresent() && cut.moment().isEmpty();
     }
 
     /** Whether nothing in it tells what larger piece it came out of. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import ribmark.basics.Side;
+import ribmark.curriculum.Limits;
 import ribmark.scoring.Ground;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.TrimConformity;
@@ -72,16 +73,7 @@ public final class Reasons {
 
     /** The limits in words: {@code at most 5 mm}. */
     public static String limits(TrimMeasure measure) {
-        String unit = measure.isCount() || measure.unit().equals("ratio") ? "" : "\u00a0" + measure.unit();
-        if (measure.lowest().isEmpty()) {
-            return "at most " + Numbers.plain(measure.highest().getAsDouble()) + unit;
-        }
-        String lowest = Numbers.plain(measure.lowest().getAsDouble());
-        if (measure.highest().isEmpty()) {
-            return "at least " + lowest + unit;
-        }
-        String highest = Numbers.plain(measure.highest().getAsDouble());
-        return lowest.equals(highest) ? "exactly " + lowest + unit : lowest + " to " + highest + unit;
+        return Limits.say(measure);
     }
 
     /** What stands under every score: that the table informs and how well it is known. */

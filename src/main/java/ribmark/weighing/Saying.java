@@ -30,7 +30,7 @@ final class Saying {
     /** A cut against its table. */
     PageLine cut(ScoredCut cut, WeighUp weighUp) {
         CutYield yield = cut.yield();
-        String score = cut.judged() ? " Score\u00a0" + Numbers.places(yield.score(), 0) : "";
+        String score = cut.judged() ? " Score\u00a0" + Numbers.places(yield.score(), 0) + "." : "";
         List<Fact> facts = new ArrayList<>();
         List<String> sentences = new ArrayList<>();
         sort(Reasons.of(cut), facts, sentences);
@@ -67,7 +67,7 @@ final class Saying {
                 NOT_SCORED,
                 name,
                 reading.net().toString(),
-                Numbers.places(percent, 1) + "\u00a0% of the carcase. " + why + ". Balanced only",
+                Numbers.places(percent, 1) + "\u00a0% of the carcase. " + why + ". Balanced only.",
                 "How we know",
                 facts,
                 sentences);
@@ -101,7 +101,7 @@ final class Saying {
                 word,
                 measure.name() + sided(trim.side()),
                 trim.value().toPlainString() + (measure.unit().equals("mm") ? "\u00a0mm" : ""),
-                "Limit: " + Reasons.limits(measure) + ". Score\u00a0" + Numbers.places(conformity.score(), 0),
+                "Limit: " + Reasons.limits(measure) + ". Score\u00a0" + Numbers.places(conformity.score(), 0) + ".",
                 conformity.verdict() == ribmark.scoring.Verdict.TOO_CLOSE_TO_CALL ? "Why too close" : "How we know",
                 facts,
                 sentences);

@@ -9,7 +9,10 @@ import ribmark.curriculum.Step;
 import ribmark.scoring.TrimMeasure;
 
 /** The trim measures of one step on one sheet: a field for each side, and the verdict on what was typed. */
-public record TrimView(Step step, List<Field> fields, List<PageLine> lines) {
+public record TrimView(Step step, List<Measured> measures, List<PageLine> lines) {
+
+    /** One measure with a field for each side. */
+    public record Measured(String name, String hint, List<Field> fields) {}
 
     /** One thing to measure on one side. */
     public record Field(TrimMeasure measure, Side side) {
@@ -22,14 +25,6 @@ public record TrimView(Step step, List<Field> fields, List<PageLine> lines) {
         /** What it is called on the page. */
         public String label() {
             return side == Side.ONCE ? measure.name() : measure.name() + ", " + side.word();
-        }
-
-        /** How it is measured, its limit, and whose limit that is. */
-        public String hint() {
-            String read = measure.isCount()
-                    ? "Counted"
-                    : "Read to " + Numbers.plain(measure.division()) + (unit() == null ? "" : "\u00a0" + unit());
-            return measure.text() + " " + read + ". Limit: " + Reasons.limits(measure) + ", " + measure.whose() + ".";
         }
 
         /** The unit beside the box, where it has one. */
@@ -66,9 +61,27 @@ public record TrimView(Step step, List<Field> fields, List<PageLine> lines) {
                     .map(saying::trim)
                     .toList();
             if (!fields.isEmpty()) {
-                steps.add(new TrimView(step, fields, lines));
+                steps.add(new TrimView(step, measures(fields), lines));
             }
         }
         return steps;
+    }
+
+    private static List<Measured> measures(List<Field> fields) {
+        return fields.stream()
+                .map(Field::measure)
+                .distinct()
+                .map(measure -> new Measured(
+                        measure.name(),
+                        hint(measure),
+                        fields.stream().filter(f -> f.measure().equals(measure)).toList()))
+                .toList();
+    }
+
+    /** How it is measured, its limit, and whose limit that is. */
+    private static String hint(TrimMeasure measure) {
+        String unit = measure.unit().equals("mm") ? "\u00a0mm" : "";
+        String read = measure.isCount() ? "Counted" : "Read to " + Numbers.plain(measure.division()) + unit;
+        return measure.text() + " " + read + ". Limit: " + Reasons.limits(measure) + ", " + measure.whose() + ".";
     }
 }

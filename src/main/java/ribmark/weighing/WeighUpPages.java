@@ -171,7 +171,8 @@ public final class WeighUpPages {
         model.put("form", form);
         model.put("writes", acting.as(Role.ASSESSOR));
         model.put("held", carcase.isAccepted() ? null : carcase.decision().standing());
-        boolean open = List.of("scale", "sheet", "partOf").stream().anyMatch(field -> form.problem(field) != null);
+        boolean open =
+                List.of("tare", "scale", "sheet", "partOf").stream().anyMatch(field -> form.problem(field) != null);
         model.put("entry", EntryView.of(on, stage(asked, on), open));
         ctx.render("weighing/weigh-up.html", model);
     }

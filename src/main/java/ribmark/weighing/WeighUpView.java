@@ -67,7 +67,7 @@ public record WeighUpView(
                 links);
     }
 
-    /** The same with everything reckoned. */
+    /** The same with everything reckoned; a line that is all one apprentice's stands with theirs. */
     WeighUpView with(Reckoning reckoning, KeptReading newest, List<PageLine.OfSheet> ofSheets) {
         return new WeighUpView(
                 id,
@@ -78,7 +78,10 @@ public record WeighUpView(
                 reckoning.score().innerBalances().stream()
                         .map(balance -> BalanceView.ofPart(reckoning, balance))
                         .toList(),
-                reckoning.lines(),
+                reckoning.lines().stream()
+                        .filter(line -> ofSheets.stream()
+                                .noneMatch(sheet -> sheet.lines().contains(line)))
+                        .toList(),
                 ofSheets,
                 scores(reckoning.score()),
                 reckoning.score().notes(),

@@ -43,22 +43,30 @@ class BlockTargetsTest {
     }
 
     @Test
-    void reasons_and_questions_can_be_hit_too() {
+    void every_reason_can_be_hit_and_stands_on_a_tablet_without_scrolling() {
         block.open();
         BlockSheet sheet = block.app.app.sheets().allOpen().get(0);
         try (Chromium browser = signedIn()) {
-            for (Dimension size : Chromium.SIZES) {
-                for (Step step : block.app.app.curriculum().breakdown().steps()) {
-                    String side = step.sides().get(0).word();
-                    browser.size(size).open(StepView.address(sheet, step.id()) + "/reasons?mark=not-yet&side=" + side);
-                    smallest(browser, ".reasons .plate", 104);
-                    smallest(browser, ".mark", 104);
-                    assertThat(browser.scrollsSideways()).isFalse();
-                    browser.open(StepView.address(sheet, step.id()) + "/question");
-                    smallest(browser, ".plate--keep", 104);
-                    smallest(browser, ".plate", 64);
-                    assertThat(browser.scrollsSideways()).isFalse();
-                }
+            for (Step step : block.app.app.curriculum().breakdown().steps()) {
+                String reasons = StepView.address(sheet, step.id()) + "/reasons?side="
+                        + step.sides().get(0).word();
+                Dimension lying = Chromium.SIZES.get(0);
+                checkReasons(browser.size(lying).open(reasons + "&mark=not-yet"), lying);
+                checkReasons(browser.open(reasons + "&mark=stopped"), lying);
+            }
+        }
+    }
+
+    @Test
+    void every_answer_can_be_hit() {
+        block.open();
+        BlockSheet sheet = block.app.app.sheets().allOpen().get(0);
+        try (Chromium browser = signedIn()) {
+            for (Step step : block.app.app.curriculum().breakdown().steps()) {
+                browser.size(Chromium.SIZES.get(2)).open(StepView.address(sheet, step.id()) + "/question");
+                smallest(browser, ".plate--keep", 104);
+                smallest(browser, ".plate", 64);
+                assertThat(browser.scrollsSideways()).isFalse();
             }
         }
     }
@@ -128,6 +136,14 @@ class BlockTargetsTest {
                     .allMatch(box -> box.y + box.height <= size.height);
         }
         assertThat(browser.scrollsSideways()).as(where).isFalse();
+    }
+
+    private static void checkReasons(Chromium browser, Dimension size) {
+        smallest(browser, ".reasons .plate, .mark", 104);
+        assertThat(boxes(browser, ".reasons .plate, .plates--foot .plate, .mark"))
+                .as(browser.where() + " at " + size)
+                .allMatch(box -> box.y + box.height <= size.height);
+        assertThat(browser.scrollsSideways()).isFalse();
     }
 
     private static void smallest(Chromium browser, String selector, int height) {

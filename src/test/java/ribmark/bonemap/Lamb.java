@@ -1,8 +1,8 @@
 package ribmark.bonemap;
 
 import ribmark.anatomy.Formula;
-import ribmark.curriculum.Check;
-import ribmark.curriculum.ContentFiles;
+import ribmark.proof.Check;
+import ribmark.proof.ContentFiles;
 import ribmark.curriculum.Curriculum;
 
 /** The lamb that comes with the program, read once for all tests of its pictures. */

@@ -76,7 +76,7 @@ class StepPagesTest {
     void a_limit_says_what_it_is_and_whose() {
         Page step = app.as("Tilda", Role.TUTOR).open("/steps/kidneys-and-suet");
 
-        assertThat(step.text()).contains("at most 3 mm", "the college's own");
+        assertThat(step.text()).contains("at most 3 mm", "the college’s own");
     }
 
     @Test

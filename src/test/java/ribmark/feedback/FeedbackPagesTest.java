@@ -5,15 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import ribmark.basics.Side;
+import ribmark.basics.Weight;
+import ribmark.people.Acting;
 import ribmark.people.Person;
 import ribmark.testing.Browser;
 import ribmark.testing.Page;
 import ribmark.testing.Sheets;
 import ribmark.testing.TestApp;
 import ribmark.web.Role;
+import ribmark.weighing.KeptReading.Typed;
 
 class FeedbackPagesTest {
 
@@ -57,6 +62,41 @@ class FeedbackPagesTest {
                 .contains("Knife rode up onto a rib. “Twice, near the chine.”")
                 .contains("Next time: Feel each stroke keep to the space.");
         assertThat(step.follow("Show me").path()).isEqualTo("/steps/fores-cut");
+    }
+
+    @Test
+    void what_was_weighed_for_them_stands_with_its_verdict_and_its_reason() {
+        weigh("fores", "7.310");
+        weigh("middle", "5.420");
+        weigh("legs-chump-on", "6.580");
+        app.app
+                .weighUps()
+                .measure(sheet, "fore-face-step", Side.ONCE, Optional.of("5"), new Acting(maeve, Role.ASSESSOR));
+
+        Page read = ada().open("/feedback/" + sheet);
+        Page step = read.follow("Saw the fores off");
+
+        assertThat(step.text())
+                .contains("7.310 kg", "Expected", "Score", "How we know")
+                .contains("Too close to call. Largest step across the eye: 5 mm. Limit: at most 5 mm. Score 50")
+                .contains("Scores inform; they do not decide.");
+        assertThat(step.links()).anyMatch(link -> link.startsWith("/sources"));
+        assertThat(step.text()).doesNotContain("5.420 kg");
+    }
+
+    private void weigh(String cut, String kilograms) {
+        UUID carcase = app.app.sheets().find(sheet).orElseThrow().carcase().id();
+        Typed typed = new Typed(
+                cut,
+                Optional.of(cut),
+                Side.ONCE,
+                Weight.ofKilograms(kilograms),
+                Optional.empty(),
+                "block",
+                false,
+                Optional.empty(),
+                cut.equals("fores") ? Optional.of(sheet) : Optional.empty());
+        app.app.weighUps().keep(carcase, typed, new Acting(maeve, Role.ASSESSOR));
     }
 
     @Test

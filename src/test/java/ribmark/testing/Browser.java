@@ -42,6 +42,23 @@ public final class Browser {
         return send(HttpRequest.newBuilder(URI.create(address + path)).GET());
     }
 
+    /** How many bytes a page takes on its way, compressed, head and body. */
+    public int bytesCompressed(String path) {
+        HttpRequest request = HttpRequest.newBuilder(URI.create(address + path))
+                .header("Accept-Encoding", "gzip")
+                .build();
+        try {
+            HttpResponse<byte[]> answer = client.send(request, HttpResponse.BodyHandlers.ofByteArray());
+            int head = answer.headers().map().entrySet().stream()
+                    .mapToInt(h ->
+                            h.getKey().length() + String.join("", h.getValue()).length() + 4)
+                    .sum();
+            return head + answer.body().length;
+        } catch (IOException | InterruptedException broken) {
+            throw new AssertionError(broken);
+        }
+    }
+
     /** What the server says to any request, as it stands. */
     public HttpResponse<String> send(HttpRequest.Builder request) {
         try {

@@ -1,0 +1,112 @@
+package ribmark;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import ribmark.admin.DemoStores;
+import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.SignOffStore;
+import ribmark.blocksheet.Standings;
+import ribmark.carcase.CarcaseStore;
+import ribmark.database.Database;
+import ribmark.evidence.EvidenceLog;
+import ribmark.evidence.HeadFile;
+import ribmark.evidence.Mirror;
+import ribmark.evidence.Verifier;
+import ribmark.export.ExportStore;
+import ribmark.export.Reports;
+import ribmark.feedback.ReplyStore;
+import ribmark.people.GroupStore;
+import ribmark.people.OneTimeLinks;
+import ribmark.people.Passwords;
+import ribmark.people.PeopleStore;
+import ribmark.people.SessionStore;
+import ribmark.proof.ContentInUse;
+import ribmark.weighing.WeighUpStore;
+import ribmark.weighing.WeighedCarcases;
+
+/** Everything the program keeps and looks things up in, opened and wired by hand; the pages are put on top of it in {@link App}. */
+final class Stores {
+
+    final ContentInUse content;
+    final Database database;
+    final EvidenceLog log;
+    final PeopleStore people;
+    final Passwords passwords;
+    final GroupStore groups;
+    final CarcaseStore carcases;
+    final BlockSheetStore sheets;
+    final ReplyStore replies;
+    final SignOffStore signOffs;
+    final Standings standings;
+    final WeighUpStore weighUps;
+    final WeighedCarcases weighed;
+    final Reports reports;
+    final ExportStore exports;
+    final OneTimeLinks links;
+    final SessionStore sessions;
+    private final Settings settings;
+
+    Stores(Settings settings, Clock clock) {
+        this.settings = settings;
+        this.content = ContentInUse.read(settings.content());
+        this.database = Database.open(settings.url(), settings.keys());
+        this.log = new EvidenceLog(database, clock, content.curriculum()::version);
+        this.people = new PeopleStore(database, log, clock);
+        this.passwords = new Passwords(database, clock);
+        this.groups = new GroupStore(database, people);
+        this.carcases = new CarcaseStore(database, log, people, clock);
+        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.replies = new ReplyStore(database, log, clock);
+        this.signOffs = new SignOffStore(database, log, people, clock);
+        this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
+        this.weighUps = new WeighUpStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
+        this.reports = new Reports(standings, log, clock);
+        this.exports = new ExportStore(database, log);
+        this.links = new OneTimeLinks(database, clock);
+        this.sessions = new SessionStore(database, people, clock);
+        headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
+    }
+
+    /** Those that the demo fills. */
+    DemoStores forDemo() {
+        return new DemoStores(
+                database,
+                people,
+                passwords,
+                groups,
+                carcases,
+                sheets,
+                weighUps,
+                signOffs,
+                replies,
+                standings,
+                reports,
+                exports,
+                content.curriculum(),
+                settings.zone());
+    }
+
+    /** The tables that say again what the log says, and are compared with it. */
+    static List<Mirror> mirrors() {
+        return Stream.of(
+                        CarcaseStore.MIRRORS,
+                        BlockSheetStore.MIRRORS,
+                        SignOffStore.MIRRORS,
+                        WeighUpStore.MIRRORS,
+                        ExportStore.MIRRORS,
+                        List.of(ReplyStore.MIRROR))
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    Verifier verifier() {
+        return new Verifier(database, log, mirrors());
+    }
+
+    Optional<HeadFile> headFile() {
+        return settings.data().map(folder -> new HeadFile(folder.resolve("evidence.head")));
+    }
+}
