@@ -76,7 +76,7 @@ public final class BoneMap {
 
     private static boolean isNamed(Drawing drawing, Shape shape) {
         boolean midline = drawing.animal().bone(shape.id()).map(Bone::isMidline).orElse(false);
-        return midline || shape.box().width() * shape.box().height() > TOO_SMALL_FOR_A_NAME;
+        return midline || shape.box().area() > TOO_SMALL_FOR_A_NAME;
     }
 
     /** What a step touches, when it touches bones. */

@@ -26,6 +26,10 @@ record Box(double left, double top, double right, double bottom) {
         return bottom - top;
     }
 
+    double area() {
+        return width() * height();
+    }
+
     MapPoint middle() {
         return MapPoint.at((left + right) / 2, (top + bottom) / 2);
     }

@@ -110,6 +110,13 @@ record Drawing(
                 .toList();
     }
 
+    /** Whether another bone is drawn over this spot of a bone. */
+    boolean isCovered(MapPoint spot, Shape bone) {
+        return all(Role.BONE).stream()
+                .filter(over -> over.order() > bone.order() && over.box().holds(spot))
+                .anyMatch(over -> Halving.inside(spot, over.curve().flat()));
+    }
+
     /** The limbs: groups that hold no bone of the midline. */
     List<String> limbs() {
         List<String> trunk = animal.bones().stream()

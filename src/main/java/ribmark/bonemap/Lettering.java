@@ -21,6 +21,9 @@ final class Lettering {
     /** A word farther from what it names than this, in pixels, gets a line to it. */
     private static final double FAR = 16;
 
+    /** Below so many pixels a unit, the whole sheet on a telephone, numbers would lie on each other. */
+    private static final double TOO_SMALL_FOR_NUMBERS = SvgWriter.TOO_SMALL_FOR_DETAILS;
+
     private static final double HALO = 3;
 
     private final Scene scene;
@@ -64,7 +67,7 @@ final class Lettering {
     List<Letter> letters() {
         List<Letter> letters = new ArrayList<>();
         scene.tags().stream()
-                .filter(tag -> !tag.free())
+                .filter(tag -> !tag.free() && scale >= TOO_SMALL_FOR_NUMBERS)
                 .forEach(tag -> fixed(tag).ifPresent(letters::add));
         scene.tags().stream().filter(Tag::free).forEach(tag -> free(tag).ifPresent(letters::add));
         return letters;

@@ -1,6 +1,7 @@
 package ribmark.bonemap;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -33,18 +34,12 @@ final class Pieces {
     Pieces(Curriculum curriculum, Progress progress, Drawing view) {
         this.curriculum = curriculum;
         this.progress = progress;
-        progress.animal().pieces().forEach(piece -> cutOf(piece).ifPresent(cut -> named.put(piece, cut)));
+        progress.animal()
+                .pieces()
+                .forEach(piece -> progress.cutOf(piece).ifPresent(cut -> named.put(piece, cut)));
         this.shown = shown(view);
         this.drawing = withRoom(view);
         this.naming = new Naming(drawing);
-    }
-
-    private Optional<Cut> cutOf(Piece piece) {
-        Set<String> names = Set.copyOf(piece.names());
-        return curriculum.cuts().stream()
-                .filter(cut -> cut.holdings().stream()
-                        .anyMatch(holding -> Set.copyOf(holding.parts()).equals(names)))
-                .findFirst();
     }
 
     /** All of them while there are few; later the new ones alone. From head to tail, so that like patterns lie apart. */
@@ -184,16 +179,25 @@ final class Pieces {
         return tags;
     }
 
-    /** A spot on the bone that lies nearest to the middle of the piece. */
+    /** A spot in sight on the bone that lies nearest to the middle of the piece. */
     private Optional<MapPoint> anchor(List<Part> parts) {
-        List<MapPoint> spots = parts.stream()
+        Map<MapPoint, Shape> spots = new LinkedHashMap<>();
+        parts.stream()
                 .flatMap(part -> drawing.bone(part.bone().id()).stream())
-                .map(Naming::anchor)
-                .toList();
-        MapPoint middle =
-                spots.stream().reduce(MapPoint.at(0, 0), MapPoint::plus).times(1.0 / Math.max(1, spots.size()));
-        return spots.stream()
+                .forEach(bone -> spots.put(Naming.anchor(bone), bone));
+        MapPoint middle = middle(spots.values());
+        return spots.keySet().stream()
+                .filter(spot -> !drawing.isCovered(spot, spots.get(spot)))
                 .min(Comparator.comparingDouble(spot -> spot.minus(middle).length()));
+    }
+
+    /** The middle of some bones, large ones counting for more. */
+    private static MapPoint middle(Collection<Shape> bones) {
+        double area = bones.stream().map(Shape::box).mapToDouble(Box::area).sum();
+        return bones.stream()
+                .map(Shape::box)
+                .map(box -> box.middle().times(box.area() / area))
+                .reduce(MapPoint.at(0, 0), MapPoint::plus);
     }
 
     private List<Box> focus() {

@@ -7,19 +7,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import ribmark.anatomy.Animal;
 import ribmark.anatomy.Joint;
 import ribmark.anatomy.Operation;
+import ribmark.anatomy.Piece;
 import ribmark.anatomy.Plane;
 import ribmark.basics.Side;
 import ribmark.curriculum.Curriculum;
+import ribmark.curriculum.Cut;
 import ribmark.curriculum.MapPoint;
 import ribmark.curriculum.MapRow;
 import ribmark.curriculum.MapRow.Role;
 import ribmark.curriculum.Step;
 
-/** How far the work has come after a step: the pieces, the lines that are cut, and which line each sawn bone was sawn along. */
-record Progress(Step step, Animal animal, Set<String> cut, Map<String, List<String>> sawnAlong, boolean onMidline) {
+/**
+ * How far the work has come after a step: the pieces and what they are called, the lines that are cut, and which line each
+ * sawn bone was sawn along.
+ */
+record Progress(
+        Step step,
+        Animal animal,
+        Map<Set<String>, Cut> names,
+        Set<String> cut,
+        Map<String, List<String>> sawnAlong,
+        boolean onMidline) {
 
     /** A line runs on past the first and last bone by so much: ours. */
     private static final double MARGIN = 24;
@@ -29,6 +41,7 @@ record Progress(Step step, Animal animal, Set<String> cut, Map<String, List<Stri
         Animal now = Animal.whole(curriculum.skeleton());
         Set<String> cut = new HashSet<>();
         Map<String, List<String>> sawn = new HashMap<>();
+        Map<Set<String>, Cut> names = new HashMap<>();
         List<Progress> all = new ArrayList<>();
         for (Step step : curriculum.breakdown().steps()) {
             List<String> lines = lines(curriculum, step);
@@ -39,9 +52,23 @@ record Progress(Step step, Animal animal, Set<String> cut, Map<String, List<Stri
                 cut.addAll(lines);
             }
             sawnAcross(step).forEach(bone -> sawn.put(bone, lines));
-            all.add(new Progress(step, now, Set.copyOf(cut), Map.copyOf(sawn), onMidline(curriculum, step)));
+            cuts(curriculum, step).forEach(each -> each.holdings()
+                    .forEach(holding -> names.put(Set.copyOf(holding.parts()), each)));
+            all.add(new Progress(
+                    step, now, Map.copyOf(names), Set.copyOf(cut), Map.copyOf(sawn), onMidline(curriculum, step)));
         }
         return List.copyOf(all);
+    }
+
+    private static List<Cut> cuts(Curriculum curriculum, Step step) {
+        return Stream.concat(step.frees().stream(), step.leaves().stream())
+                .flatMap(id -> curriculum.cut(id).stream())
+                .toList();
+    }
+
+    /** What a piece is called since it came free. */
+    Optional<Cut> cutOf(Piece piece) {
+        return Optional.ofNullable(names.get(Set.copyOf(piece.names())));
     }
 
     /** The landmarks of a step that a line runs by. */

@@ -18,7 +18,7 @@ final class SvgWriter {
     private static final double GRISTLE = 1.7;
 
     /** Narrower than this for the whole sheet, lines inside vertebrae are left out. */
-    private static final double TOO_SMALL_FOR_DETAILS = 500.0 / 1600;
+    static final double TOO_SMALL_FOR_DETAILS = 500.0 / 1600;
 
     private final Scene scene;
     private final Box window;

@@ -139,6 +139,14 @@ class PicturesTest {
         assertThat(scene.portions("FEML")).extracting(Portion::fill).containsExactly(Fill.LEVEL);
     }
 
+    /** The chump has no bones once the aitch bone is out: what is left is the leg. */
+    @Test
+    void a_piece_is_called_what_the_step_calls_it_and_one_without_bones_is_told_in_words() {
+        assertThat(SCENES.get("chump-off pieces").marks())
+                .anyMatch(mark -> mark.meaning().startsWith("Leg: All of the leg"))
+                .contains(new Mark("no bones", "Chump"));
+    }
+
     @Test
     void a_marked_line_is_dashed_and_a_cut_line_is_not() {
         assertThat(SCENES.get("fores-mark").lines()).noneMatch(DrawnLine::cut);
