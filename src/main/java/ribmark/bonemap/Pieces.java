@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import ribmark.anatomy.End;
 import ribmark.anatomy.Part;
@@ -34,9 +33,7 @@ final class Pieces {
     Pieces(Curriculum curriculum, Progress progress, Drawing view) {
         this.curriculum = curriculum;
         this.progress = progress;
-        progress.animal()
-                .pieces()
-                .forEach(piece -> progress.cutOf(piece).ifPresent(cut -> named.put(piece, cut)));
+        progress.animal().pieces().forEach(piece -> progress.cutOf(piece).ifPresent(cut -> named.put(piece, cut)));
         this.shown = shown(view);
         this.drawing = withRoom(view);
         this.naming = new Naming(drawing);
@@ -182,9 +179,14 @@ final class Pieces {
     /** A spot in sight on the bone that lies nearest to the middle of the piece. */
     private Optional<MapPoint> anchor(List<Part> parts) {
         Map<MapPoint, Shape> spots = new LinkedHashMap<>();
-        parts.stream()
-                .flatMap(part -> drawing.bone(part.bone().id()).stream())
-                .forEach(bone -> spots.put(Naming.anchor(bone), bone));
+        Halving halving = new Halving(drawing);
+        for (Part part : parts) {
+            drawing.bone(part.bone().id())
+                    .filter(bone -> clips(part, halving).stream()
+                            .allMatch(clip -> Halving.inside(Naming.anchor(bone), clip)
+                                    || part.halves().ends().isEmpty()))
+                    .ifPresent(bone -> spots.put(Naming.anchor(bone), bone));
+        }
         MapPoint middle = middle(spots.values());
         return spots.keySet().stream()
                 .filter(spot -> !drawing.isCovered(spot, spots.get(spot)))
