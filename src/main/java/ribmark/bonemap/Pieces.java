@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import ribmark.anatomy.End;
 import ribmark.anatomy.Part;
@@ -34,9 +33,7 @@ final class Pieces {
     Pieces(Curriculum curriculum, Progress progress, Drawing view) {
         this.curriculum = curriculum;
         this.progress = progress;
-        progress.animal()
-                .pieces()
-                .forEach(piece -> progress.cutOf(piece).ifPresent(cut -> named.put(piece, cut)));
+        progress.animal().pieces().forEach(piece -> progress.cutOf(piece).ifPresent(cut -> named.put(piece, cut)));
         this.shown = shown(view);
         this.drawing = withRoom(view);
         this.naming = new Naming(drawing);

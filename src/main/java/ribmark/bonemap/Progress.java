@@ -52,8 +52,8 @@ record Progress(
                 cut.addAll(lines);
             }
             sawnAcross(step).forEach(bone -> sawn.put(bone, lines));
-            cuts(curriculum, step).forEach(each -> each.holdings()
-                    .forEach(holding -> names.put(Set.copyOf(holding.parts()), each)));
+            cuts(curriculum, step)
+                    .forEach(each -> each.holdings().forEach(holding -> names.put(Set.copyOf(holding.parts()), each)));
             all.add(new Progress(
                     step, now, Map.copyOf(names), Set.copyOf(cut), Map.copyOf(sawn), onMidline(curriculum, step)));
         }
