@@ -18,18 +18,20 @@ import ribmark.slips.Lambs.Piece;
  */
 final class SlowReckoning {
 
-    private static final int STEPS = 40;
+    private static final int STEPS = 20;
 
     private record Hypothesis(Group group, double prior, Map<String, Double> sums, Map<String, Double> differences) {}
 
     private final Lamb lamb;
     private final boolean sided;
     private final List<Row> rows;
+    private final double[] makings;
     private final List<Hypothesis> hypotheses = new ArrayList<>();
 
     private SlowReckoning(Lamb lamb) {
         this.lamb = lamb;
         this.rows = lamb.table().rows();
+        this.makings = makings();
         this.sided = lamb.pieces().stream().anyMatch(p -> p.side() != Side.ONCE);
         hypotheses.add(new Hypothesis(Group.NONE, 0.6, Map.of(), Map.of()));
         List<Miscut.Way> ways = Miscut.ways(lamb.table(), sided);
@@ -68,10 +70,13 @@ final class SlowReckoning {
 
     static Map<Group, Double> of(Lamb lamb) {
         SlowReckoning slow = new SlowReckoning(lamb);
+        double[] logs = slow.hypotheses.stream().mapToDouble(slow::log).toArray();
+        double best = java.util.Arrays.stream(logs).max().orElseThrow();
         Map<Group, Double> weights = new LinkedHashMap<>();
-        double best =
-                slow.hypotheses.stream().mapToDouble(h -> slow.log(h)).max().orElseThrow();
-        slow.hypotheses.forEach(h -> weights.merge(h.group(), h.prior() * Math.exp(slow.log(h) - best), Double::sum));
+        for (int i = 0; i < logs.length; i++) {
+            Hypothesis hypothesis = slow.hypotheses.get(i);
+            weights.merge(hypothesis.group(), hypothesis.prior() * Math.exp(logs[i] - best), Double::sum);
+        }
         double all = weights.values().stream().mapToDouble(w -> w).sum();
         weights.replaceAll((group, weight) -> weight / all);
         return weights;
@@ -102,7 +107,6 @@ final class SlowReckoning {
 
     private double logOfSums(Hypothesis hypothesis, double kept) {
         int size = rows.size();
-        double[] makings = makings();
         double total = java.util.Arrays.stream(makings).sum();
         double ofCarcase = lamb.scale().varianceG2() / Math.pow(lamb.carcaseG(), 2);
         double[][] system = new double[size][size + 1];
