@@ -23,6 +23,7 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
+import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -42,6 +43,7 @@ final class Stores {
     final Standings standings;
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
+    final SlipAnswerStore slipAnswers;
     final Reports reports;
     final ExportStore exports;
     final OneTimeLinks links;
@@ -63,6 +65,7 @@ final class Stores {
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.weighUps = new WeighUpStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, content::curriculum);
+        this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
         this.links = new OneTimeLinks(database, clock);
@@ -97,7 +100,7 @@ final class Stores {
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
-                        List.of(ReplyStore.MIRROR))
+                        List.of(ReplyStore.MIRROR, SlipAnswerStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }
