@@ -23,6 +23,7 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
+import ribmark.weighing.Answering;
 import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
@@ -44,6 +45,7 @@ final class Stores {
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
     final SlipAnswerStore slipAnswers;
+    final Answering answering;
     final Reports reports;
     final ExportStore exports;
     final OneTimeLinks links;
@@ -66,6 +68,7 @@ final class Stores {
         this.weighUps = new WeighUpStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
+        this.answering = new Answering(weighUps, weighed, slipAnswers);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
         this.links = new OneTimeLinks(database, clock);
@@ -83,6 +86,7 @@ final class Stores {
                 carcases,
                 sheets,
                 weighUps,
+                answering,
                 signOffs,
                 replies,
                 standings,

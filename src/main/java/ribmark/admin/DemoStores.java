@@ -13,6 +13,7 @@ import ribmark.feedback.ReplyStore;
 import ribmark.people.GroupStore;
 import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
+import ribmark.weighing.Answering;
 import ribmark.weighing.WeighUpStore;
 
 /** Everything of the program that the demo fills, the same that its pages write to. */
@@ -24,6 +25,7 @@ public record DemoStores(
         CarcaseStore carcases,
         BlockSheetStore sheets,
         WeighUpStore weights,
+        Answering questions,
         SignOffStore signOffs,
         ReplyStore replies,
         Standings standings,
