@@ -101,12 +101,9 @@ public record QuestionView(
 
     private static void exchanged(List<Bit> bits, Question question) {
         Question.Doubt other = question.doubts().get(1);
-        words(bits, " for the " + SlipWords.called(question.doubts().get(0).name()) + " and ");
+        words(bits, " for the " + question.doubts().get(0).called() + " and ");
         figure(bits, other.reading().typed().weight().kilograms());
-        words(
-                bits,
-                " for the " + SlipWords.called(other.name())
-                        + ". The other way round, each is nearer to what is expected of it");
+        words(bits, " for the " + other.called() + ". The other way round, each is nearer to what is expected of it");
     }
 
     private static void outcome(List<Bit> bits, Asked asked) {

@@ -24,6 +24,14 @@ class SuspicionIsNotFeltTest {
             on.weigh("legs.legs-chump-on.once", "6.640");
             on.weigh("kidneys.kidneys.once", "0.100");
             on.weigh("kidney-fat.kidney-fat.once", "0.610");
+            on.weigh("scrag.scrag.once", "0.760");
+            on.weigh("single-fore.shoulders.left", "3.260");
+            on.weigh("single-fore.shoulders.right", "3.270");
+            on.weigh("best-end.best-ends.left", "1.000");
+            on.weigh("best-end.best-ends.right", "1.010");
+            on.weigh("loin.loins.left", "1.000");
+            on.weigh("loin.loins.right", "1.005");
+            on.weigh("breasts.breasts.once", "1.385");
             Reckoning reckoning = app.app.weighed().reckon(on.lamb, List.of()).orElseThrow();
 
             for (int i = 0; i < WARMING; i++) {
