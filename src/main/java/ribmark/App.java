@@ -46,6 +46,8 @@ import ribmark.people.PeopleStore;
 import ribmark.people.SignInPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
+import ribmark.study.PracticePages;
+import ribmark.study.QuestionPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
@@ -97,13 +99,20 @@ public final class App implements AutoCloseable {
         new CarcasePages(stores.carcases, stores.content.curriculum(), clock, settings.zone()).addTo(routes);
         new StepPages(stores.content.curriculum()).addTo(routes);
         new ContentPages(stores.content).addTo(routes);
-        new StudyPages(stores.content.curriculum()).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
+        addStudy();
         addBlockSheets();
         addStandings();
         addWeighUps();
         addFeedback();
         college.ifPresent(invented -> invented.pages().addTo(routes));
+    }
+
+    private void addStudy() {
+        Curriculum curriculum = stores.content.curriculum();
+        new StudyPages(curriculum, stores.practising).addTo(routes);
+        new PracticePages(stores.practising, stores.studied).addTo(routes);
+        new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 
     private void addWeighUps() {
@@ -126,7 +135,7 @@ public final class App implements AutoCloseable {
                         stores.content.curriculum().breakdown(),
                         settings.zone())
                 .addTo(routes);
-        new MyPages(stores.standings, stores.replies).addTo(routes);
+        new MyPages(stores.standings, stores.replies, stores.practising).addTo(routes);
     }
 
     private void addBlockSheets() {
