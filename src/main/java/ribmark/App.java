@@ -20,9 +20,11 @@ import ribmark.blocksheet.SignOffPages;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
+import ribmark.bonemap.BoneMap;
+import ribmark.bonemap.BoneMapPages;
+import ribmark.bonemap.BonePictures;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
-import ribmark.curriculum.ContentPages;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.StepPages;
 import ribmark.database.Database;
@@ -46,6 +48,7 @@ import ribmark.people.PeopleStore;
 import ribmark.people.SignInPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
+import ribmark.proof.ContentPages;
 import ribmark.study.PracticePages;
 import ribmark.study.QuestionPages;
 import ribmark.study.StudyPages;
@@ -97,10 +100,13 @@ public final class App implements AutoCloseable {
         new NewPasswordPages(stores.people, stores.passwords, stores.sessions, stores.links).addTo(routes);
         new PeoplePages(stores.people, stores.groups, stores.links).addTo(routes);
         new CarcasePages(stores.carcases, stores.content.curriculum(), clock, settings.zone()).addTo(routes);
-        new StepPages(stores.content.curriculum()).addTo(routes);
+        BoneMap map = new BoneMap(stores.content.curriculum());
+        new BoneMapPages(map).addTo(routes);
+        BonePictures pictures = new BonePictures(map);
+        new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
-        addStudy();
         addBlockSheets();
         addStandings();
         addWeighUps();
@@ -108,10 +114,10 @@ public final class App implements AutoCloseable {
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
-    private void addStudy() {
+    private void addStudy(BonePictures pictures) {
         Curriculum curriculum = stores.content.curriculum();
         new StudyPages(curriculum, stores.practising).addTo(routes);
-        new PracticePages(stores.practising, stores.studied).addTo(routes);
+        new PracticePages(stores.practising, stores.studied, pictures::asked).addTo(routes);
         new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 

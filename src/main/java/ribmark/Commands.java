@@ -12,8 +12,8 @@ import ribmark.admin.CheckCommand;
 import ribmark.admin.ScoreCommand;
 import ribmark.admin.TryCommand;
 import ribmark.basics.Refused;
-import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.Curriculum;
+import ribmark.proof.ContentInUse;
 import ribmark.weighing.References;
 
 /** The commands, and what their exit says: 0 done, 1 refused or found broken, 2 the call made no sense. */

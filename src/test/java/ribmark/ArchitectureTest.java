@@ -30,6 +30,8 @@ class ArchitectureTest {
             "evidence basics database web",
             "people basics database evidence web",
             "curriculum anatomy basics competence scoring web",
+            "bonemap anatomy basics curriculum web",
+            "proof anatomy basics competence curriculum scoring web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet basics carcase competence curriculum database evidence people web",
             "weighing anatomy basics blocksheet carcase curriculum database evidence people scoring web",
@@ -38,7 +40,7 @@ class ArchitectureTest {
             "study basics curriculum database drills people web",
             "progress basics blocksheet carcase competence curriculum feedback people study web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people scoring study web weighing");
+            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring study web weighing");
 
     /** Parts that know neither files nor tables nor the web. */
     private static final Set<String> PURE = Set.of("anatomy", "scoring", "competence", "basics");

@@ -12,10 +12,10 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import ribmark.anatomy.Formula;
 import ribmark.basics.Refused;
-import ribmark.curriculum.Check;
-import ribmark.curriculum.CheckJson;
-import ribmark.curriculum.CheckText;
-import ribmark.curriculum.ContentFiles;
+import ribmark.proof.Check;
+import ribmark.proof.CheckJson;
+import ribmark.proof.CheckText;
+import ribmark.proof.ContentFiles;
 
 /** Proves content and assessments, and prints what it proved or every problem. */
 @Command(

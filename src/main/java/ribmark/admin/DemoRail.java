@@ -24,26 +24,18 @@ final class DemoRail {
     private void tell(DemoCarcases.Body body) {
         String where = "carcases.yaml, lamb " + body.lamb();
         story.at(body.when(), where, () -> takeIn(body));
-        body.later()
-                .forEach(later -> story.at(
-                        later.when(),
-                        where,
-                        () -> stores.carcases()
-                                .decide(
-                                        roster.lamb(body.lamb()),
-                                        later.decided(),
-                                        later.reason(),
-                                        roster.person(later.by()))));
-        body.counted()
-                .forEach(count -> story.at(
-                        count.when(),
-                        where,
-                        () -> stores.carcases()
-                                .count(
-                                        roster.lamb(body.lamb()),
-                                        count.ribs(),
-                                        count.loin(),
-                                        roster.person(count.by()))));
+        body.later().forEach(later -> story.at(later.when(), where, () -> decide(body, later)));
+        body.counted().forEach(count -> story.at(count.when(), where, () -> count(body, count)));
+    }
+
+    private void decide(DemoCarcases.Body body, DemoCarcases.Later later) {
+        stores.carcases().decide(roster.lamb(body.lamb()), later.decided(), later.reason(), roster.person(later.by()));
+        roster.lookAgain();
+    }
+
+    private void count(DemoCarcases.Body body, DemoCarcases.Count count) {
+        stores.carcases().count(roster.lamb(body.lamb()), count.ribs(), count.loin(), roster.person(count.by()));
+        roster.lookAgain();
     }
 
     private void takeIn(DemoCarcases.Body body) {

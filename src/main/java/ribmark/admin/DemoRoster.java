@@ -18,15 +18,16 @@ final class DemoRoster {
 
     private final DemoStores stores;
     private final Map<String, Person> people = new HashMap<>();
+    private final Map<Integer, Carcase> lambs = new HashMap<>();
     private final Map<String, UUID> sheets = new HashMap<>();
 
     DemoRoster(DemoStores stores) {
         this.stores = stores;
     }
 
-    /** Opens every account with one password, and puts everybody into their group. */
-    void tell(DemoPeople told, String hash, DemoStory story) {
-        story.at(told.since(), "people.yaml", () -> told.people().forEach(member -> open(member, hash)));
+    /** Opens every account, and puts everybody into their group. */
+    void tell(DemoPeople told, DemoStory story) {
+        story.at(told.since(), "people.yaml", () -> told.people().forEach(this::open));
         story.at(told.since(), "people.yaml", () -> told.groups().forEach(this::gather));
         told.left()
                 .forEach(left -> story.at(
@@ -39,13 +40,12 @@ final class DemoRoster {
                                         person(left.by()).id())));
     }
 
-    private void open(DemoPeople.Member member, String hash) {
+    private void open(DemoPeople.Member member) {
         Optional<UUID> by = people.values().stream()
                 .filter(person -> person.is(Role.ADMINISTRATOR))
                 .map(Person::id)
                 .findFirst();
         Person made = stores.people().add(member.name(), Set.of(member.as()), by);
-        stores.passwords().setHash(made.id(), hash);
         people.put(member.name(), made);
     }
 
@@ -75,11 +75,18 @@ final class DemoRoster {
         return person;
     }
 
+    /** A carcase as it stands now. */
     Carcase lamb(int number) {
-        return stores.carcases().all().stream()
-                .filter(carcase -> carcase.number() == number)
-                .findFirst()
+        if (!lambs.containsKey(number)) {
+            stores.carcases().all().forEach(carcase -> lambs.put(carcase.number(), carcase));
+        }
+        return Optional.ofNullable(lambs.get(number))
                 .orElseThrow(() -> new Refused("No carcase has the number " + number + " yet."));
+    }
+
+    /** Forgets how a carcase stood, after something was decided or counted. */
+    void lookAgain() {
+        lambs.clear();
     }
 
     /** Remembers which sheet belongs to an apprentice and a lamb; there is one. */

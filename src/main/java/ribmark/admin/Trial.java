@@ -10,8 +10,8 @@ import ribmark.anatomy.Operation;
 import ribmark.anatomy.Piece;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Refused;
-import ribmark.curriculum.ContentFiles;
-import ribmark.curriculum.SkeletonRows;
+import ribmark.proof.ContentFiles;
+import ribmark.proof.SkeletonRows;
 import ribmark.weighing.FileProblem;
 
 /** Operations done on an animal: the pieces, or the first thing that could not be done. */

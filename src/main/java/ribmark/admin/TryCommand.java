@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import ribmark.anatomy.Piece;
 import ribmark.basics.Refused;
-import ribmark.curriculum.ContentFiles;
+import ribmark.proof.ContentFiles;
 import ribmark.weighing.FileProblem;
 
 /** Tries operations on a skeleton and prints the pieces that come free: the answer to “what if I cut here?”. */

@@ -50,7 +50,6 @@ public final class SheetPages {
         model.put("view", SheetView.all(walk, leadsTo(sheet, acting)));
         model.put("sheet", sheet);
         model.put("keeper", keeper);
-        model.put("staff", !acting.as(Role.APPRENTICE));
         model.put("marked", !sheet.marks().isEmpty());
         model.put("standing", standing(sheet, keeper));
         model.put(

@@ -16,6 +16,7 @@ public record Curriculum(
         String version,
         Breakdown breakdown,
         Skeleton skeleton,
+        List<MapRow> map,
         List<Cut> cuts,
         List<Landmark> landmarks,
         List<Term> terms,
@@ -26,11 +27,6 @@ public record Curriculum(
         List<Scale> scales,
         List<MarkWord> marks,
         List<Source> sources) {
-
-    /** Reads and proves these files: the curriculum is there when {@link Check#ok()}, every problem otherwise. */
-    public static Check read(ContentFiles files) {
-        return Check.of(files);
-    }
 
     /** The cut with this id, if there is one. */
     public Optional<Cut> cut(String id) {

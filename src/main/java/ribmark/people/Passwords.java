@@ -7,6 +7,7 @@ import java.text.Normalizer;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Semaphore;
 import ribmark.database.Database;
 import ribmark.web.Form;
@@ -22,15 +23,17 @@ public final class Passwords {
     private static final Argon2Function ARGON = Argon2Function.getInstance(46 * 1024, 2, 1, 32, Argon2.ID);
     private static final Semaphore AT_ONCE = new Semaphore(2);
 
+    /** Made once, beside the starting program: hashing is slow on purpose. */
+    private static final CompletableFuture<String> OF_NOBODY =
+            CompletableFuture.supplyAsync(() -> hashed(UUID.randomUUID().toString()));
+
     private final Database database;
     private final Clock clock;
-    private final String hashOfNobody;
 
     /** Hashing is limited to two at once, so that it cannot eat the machine. */
     public Passwords(Database database, Clock clock) {
         this.database = database;
         this.clock = clock;
-        this.hashOfNobody = hash(UUID.randomUUID().toString());
     }
 
     /** Whether this is the person's password. */
@@ -47,7 +50,7 @@ public final class Passwords {
 
     /** Takes as long as a real check, so that time does not tell who has an account. */
     void checkNobody(String typed) {
-        matches(typed, hashOfNobody);
+        matches(typed, OF_NOBODY.join());
     }
 
     /** Keeps a new password; the newest is the one that counts. */
@@ -63,6 +66,10 @@ public final class Passwords {
 
     /** The hash of a password, with a salt of its own. */
     public String hash(String typed) {
+        return hashed(typed);
+    }
+
+    private static String hashed(String typed) {
         return limited(() -> Password.hash(composed(typed))
                 .addRandomSalt(SALT_BYTES)
                 .with(ARGON)

@@ -7,6 +7,7 @@ import ribmark.drills.Drill;
 /** An answer as it is read right after it was given: what was right, where it lies, and when it is asked again. */
 public record AnswerView(
         String title,
+        boolean isSame,
         String question,
         String chosen,
         String teaches,
@@ -23,6 +24,7 @@ public record AnswerView(
         Drill.Choice taken = wrong ? asked.choices().get(answer.chosen().get()) : null;
         return new AnswerView(
                 title(answer),
+                same,
                 same ? asked.ask() : card.title(),
                 wrong ? taken.words() : "",
                 wrong ? taken.teaches() : "",

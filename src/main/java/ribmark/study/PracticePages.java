@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import ribmark.basics.Ids;
 import ribmark.basics.NotFound;
 import ribmark.basics.Refused;
+import ribmark.curriculum.StepPicture;
 import ribmark.people.Access;
 import ribmark.web.Allow;
 import ribmark.web.Form;
@@ -38,11 +40,14 @@ public final class PracticePages {
 
     private final Practising practising;
     private final StudyStore answers;
+    private final Function<List<String>, Optional<StepPicture>> pictures;
 
-    /** Answers are kept; where somebody stands is worked out from them. */
-    public PracticePages(Practising practising, StudyStore answers) {
+    /** Answers are kept; where somebody stands is worked out from them; pictures show bones alone. */
+    public PracticePages(
+            Practising practising, StudyStore answers, Function<List<String>, Optional<StepPicture>> pictures) {
         this.practising = practising;
         this.answers = answers;
+        this.pictures = pictures;
     }
 
     /** Adds the addresses. */
@@ -77,7 +82,16 @@ public final class PracticePages {
         CardView page = CardView.of(put.card(), put.asked(), practising.deck().step(put.card()), more);
         ctx.render(
                 "study/practice.html",
-                Map.of("page", page, "seed", Long.toString(put.seed()), "stage", stage, "form", form));
+                Map.of(
+                        "page", page,
+                        "seed", Long.toString(put.seed()),
+                        "stage", stage,
+                        "form", form,
+                        "picture", put.asked().isShownFirst() ? picture(put.asked()) : Optional.empty()));
+    }
+
+    private Optional<StepPicture> picture(Asked asked) {
+        return pictures.apply(asked.shows());
     }
 
     private void answer(Context ctx) {
@@ -126,6 +140,8 @@ public final class PracticePages {
         Card card = deck.find(answer.card()).orElseThrow(NotFound::new);
         String stage = Optional.ofNullable(ctx.queryParam("stage")).orElse("");
         AnswerView page = AnswerView.of(answer, card, deck.step(card), practising.of(me), CardView.ofStage(stage));
-        ctx.render("study/answered.html", Map.of("page", page));
+        ctx.render(
+                "study/answered.html",
+                Map.of("page", page, "picture", page.isSame() ? picture(card.ask(answer.seed())) : Optional.empty()));
     }
 }

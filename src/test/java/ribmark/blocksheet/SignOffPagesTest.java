@@ -47,7 +47,7 @@ class SignOffPagesTest {
                 .contains("One more another lamb not Maeve")
                 .contains("Closed sheets unaided 2 of 3 since the not yet of 25 Nov 2026")
                 .contains("Assessors 1 of 2 Maeve only")
-                .contains("The college's own, since 1 Sep 2026: three sheets unaided in a row");
+                .contains("The college’s own, since 1 Sep 2026: three sheets unaided in a row");
         assertThat(page.all(".tally li")).hasSize(3);
         assertThat(page.offers("Sign step")).isFalse();
     }

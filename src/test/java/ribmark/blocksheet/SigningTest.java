@@ -23,10 +23,10 @@ import ribmark.competence.Mark;
 import ribmark.competence.SheetEvidence;
 import ribmark.competence.Standing;
 import ribmark.competence.StepSignedOff;
-import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.Step;
 import ribmark.people.Acting;
 import ribmark.people.Person;
+import ribmark.proof.ContentInUse;
 import ribmark.web.Role;
 
 /** S-46: whatever happens in whatever order, a signature is allowed just when a second, plainer working of the rule says so. */

@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Joint;
-import ribmark.curriculum.ContentInUse;
 import ribmark.curriculum.Curriculum;
+import ribmark.proof.ContentInUse;
 
 /** Made questions: one right answer, proven another way; ten thousand with {@code -Ddrills=10000}. */
 class DrillsTest {

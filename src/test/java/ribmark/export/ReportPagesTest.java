@@ -72,7 +72,7 @@ class ReportPagesTest {
                 .contains("Made for Petra, tutor, 25 Nov 2026, 09:00")
                 .contains("1 signed off, 1 thin evidence, " + (steps() - 2) + " not started.")
                 .contains("A step is signed off by an assessor, never by a count.")
-                .contains("These numbers are the college's own")
+                .contains("These numbers are the college’s own")
                 .contains("signed off 3 of 3 3 2 Maeve, 25 Nov 2026 Maeve: lamb 27, lamb 29; Osric: lamb 31")
                 .contains("Head of the evidence log")
                 .contains(college.app.app.log().head().root())

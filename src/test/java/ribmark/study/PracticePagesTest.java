@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import ribmark.curriculum.ContentInUse;
+import ribmark.proof.ContentInUse;
 import ribmark.testing.Browser;
 import ribmark.testing.Page;
 import ribmark.testing.TestApp;

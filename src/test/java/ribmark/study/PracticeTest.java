@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
-import ribmark.curriculum.ContentInUse;
+import ribmark.proof.ContentInUse;
 
 class PracticeTest {
 

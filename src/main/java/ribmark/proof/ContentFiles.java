@@ -1,0 +1,135 @@
+package ribmark.proof;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.Paths;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import ribmark.basics.Refused;
+
+/** The files of a curriculum by their path, such as {@code content/lamb/legs.yaml}, wherever they lie. */
+public final class ContentFiles {
+
+    /** Schemas say how a file is written, not what is taught, so they always come from the program itself. */
+    private static final String SCHEMAS = "content/schemas/";
+
+    private static final List<String> FOLDERS = List.of("content", "assessments");
+
+    private final SortedMap<String, byte[]> files;
+
+    private ContentFiles(SortedMap<String, byte[]> files) {
+        this.files = files;
+    }
+
+    /** The files that travel with the program. */
+    public static ContentFiles ours() {
+        URL marker = ContentFiles.class.getResource("/content/sources.yaml");
+        if (marker == null) {
+            return new ContentFiles(new TreeMap<>());
+        }
+        try {
+            URI uri = marker.toURI();
+            return uri.getScheme().equals("jar")
+                    ? inJar(uri)
+                    : in(Paths.get(uri).getParent().getParent());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** The files of a folder that holds {@code content/} and {@code assessments/}, or one of them. */
+    public static ContentFiles in(Path folder) {
+        if (FOLDERS.stream().noneMatch(name -> Files.isDirectory(folder.resolve(name)))) {
+            throw new Refused(
+                    Files.isDirectory(folder)
+                            ? "The folder " + folder + " holds neither content/ nor assessments/."
+                            : "There is no folder " + folder + ".");
+        }
+        SortedMap<String, byte[]> found = new TreeMap<>();
+        for (String name : FOLDERS) {
+            collect(folder, folder.resolve(name), found);
+        }
+        return new ContentFiles(found);
+    }
+
+    /** These files, given as path and bytes. */
+    public static ContentFiles of(Map<String, byte[]> files) {
+        return new ContentFiles(new TreeMap<>(files));
+    }
+
+    /** These files with a college's own laid over them: a file there replaces the one here. */
+    public ContentFiles under(ContentFiles own) {
+        SortedMap<String, byte[]> both = new TreeMap<>(files);
+        both.putAll(own.files);
+        return new ContentFiles(both);
+    }
+
+    /** The paths of all files, sorted. */
+    public List<String> paths() {
+        return List.copyOf(files.keySet());
+    }
+
+    /** What a file holds, or nothing when it is not there. */
+    public Optional<byte[]> bytes(String path) {
+        return Optional.ofNullable(files.get(path)).map(byte[]::clone);
+    }
+
+    /** The digest of all files: the same for the same files, whatever their order on the disk, the language or the zone. */
+    public String version() {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            files.forEach((path, bytes) -> {
+                digest.update((path + "\0" + bytes.length + "\0").getBytes(StandardCharsets.UTF_8));
+                digest.update(bytes);
+            });
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static ContentFiles inJar(URI marker) {
+        URI jar = URI.create(marker.toString().substring(0, marker.toString().lastIndexOf("!/")));
+        try (FileSystem system = FileSystems.newFileSystem(jar, Map.of())) {
+            return in(system.getPath("/"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void collect(Path root, Path folder, Map<String, byte[]> found) {
+        if (!Files.isDirectory(folder)) {
+            return;
+        }
+        try (Stream<Path> paths = Files.walk(folder)) {
+            for (Path path : paths.filter(ContentFiles::counts).toList()) {
+                String name = root.relativize(path).toString().replace('\\', '/');
+                if (!name.startsWith(SCHEMAS)) {
+                    found.put(name, Files.readAllBytes(path));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static boolean counts(Path path) {
+        String name = path.getFileName() == null ? "" : path.getFileName().toString();
+        return (name.endsWith(".yaml") || name.endsWith(".csv")) && Files.isRegularFile(path);
+    }
+}

@@ -1,0 +1,124 @@
+package ribmark.proof;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ribmark.proof.ContentProblem.Also;
+
+/** Checks the figures: tables that add up, limits in order, and a basis that fits how its source was seen. */
+final class Figures {
+
+    /** Figures are written to a tenth of a percent, so a sum may miss 100 by a rounding (our own line). */
+    private static final double SUM_TOLERANCE = 0.05;
+
+    /** Room for the sum of decimal fractions in binary. */
+    private static final double BINARY = 1e-9;
+
+    private static final Set<String> READ = Set.of("text", "second-hand", "abstract");
+
+    private final Shelf shelf;
+    private final Findings found;
+
+    private Figures(Shelf shelf, Findings found) {
+        this.shelf = shelf;
+        this.found = found;
+    }
+
+    static void check(Shelf shelf, Findings found) {
+        Figures figures = new Figures(shelf, found);
+        shelf.tables().forEach(figures::addsUp);
+        shelf.tables().forEach(table -> figures.inOrder(table.get("bounds"), "lowest-kg", "highest-kg"));
+        shelf.tables().forEach(table -> figures.inOrder(table.get("gap"), "balanced-to-percent", "query-to-percent"));
+        shelf.tables().forEach(figures::pairsHaveSpread);
+        shelf.trim().all("measures[]").forEach(figures::limits);
+        figures.publishedMeansRead();
+    }
+
+    private void addsUp(Node table) {
+        List<Node> expected = table.all("rows[].expected");
+        double sum = expected.stream().mapToDouble(Node::number).sum();
+        if (!expected.isEmpty() && Math.abs(sum - 100) > SUM_TOLERANCE + BINARY) {
+            found.add(
+                    "C040",
+                    table.get("rows"),
+                    String.format(
+                            Locale.ROOT, "The expected yields add up to %.2f %% of the carcase, not to 100 %%.", sum),
+                    "They are " + expected.stream().map(Node::text).collect(Collectors.joining(" + "))
+                            + ". Look for a cut that is missing, counted twice or mistyped.",
+                    new Also(
+                            "The last row is", expected.get(expected.size() - 1).place()));
+        }
+    }
+
+    private void inOrder(Node owner, String lowest, String highest) {
+        boolean both = owner.get(lowest).maybeNumber().isPresent()
+                && owner.get(highest).maybeNumber().isPresent();
+        if (both && owner.get(lowest).number() > owner.get(highest).number()) {
+            found.add(
+                    "C041",
+                    owner.get(highest),
+                    "The highest, " + owner.get(highest).text() + ", is below the lowest, "
+                            + owner.get(lowest).text() + ".",
+                    "Exchange the two, or mend the one that is mistyped.",
+                    new Also("The lowest stands in", owner.get(lowest).place()));
+        }
+    }
+
+    private void limits(Node measure) {
+        inOrder(measure, "lowest", "highest");
+        if (measure.get("name").isThere()
+                && !measure.get("lowest").isThere()
+                && !measure.get("highest").isThere()) {
+            found.add(
+                    "C041",
+                    measure.key("highest"),
+                    "This measure has neither a lowest nor a highest value.",
+                    "Give at least one of the two.");
+        }
+    }
+
+    private void pairsHaveSpread(Node table) {
+        for (Node row : table.all("rows[]")) {
+            boolean pair = row.get("pair").yes();
+            boolean spread = row.get("pair-spread").number() > 0;
+            if (row.get("pair").isThere() && row.get("pair-spread").isThere() && pair != spread) {
+                found.add(
+                        "C042",
+                        row.get("pair-spread"),
+                        pair
+                                ? "A left and right pair needs a spread between the two."
+                                : "A cut that comes once has no pair-spread.",
+                        pair ? "Write how far left and right lie apart, for example 0.02." : "Write 0.",
+                        new Also(
+                                "Whether it is a pair stands in",
+                                row.get("pair").place()));
+            }
+        }
+    }
+
+    private void publishedMeansRead() {
+        Set<String> notRead = shelf.sources().all("sources[]").stream()
+                .filter(source -> !READ.contains(source.get("seen").text()))
+                .map(source -> source.get("key").text())
+                .collect(Collectors.toSet());
+        shelf.all().stream().flatMap(Figures::claims).forEach(claim -> {
+            if (claim.get("basis").text().equals("published")
+                    && notRead.contains(claim.get("source").text())) {
+                found.add(
+                        "C051",
+                        claim.get("basis"),
+                        "This is called published, but nobody has read “"
+                                + claim.get("source").text() + "”.",
+                        "Write how it is really known, or name the publication it was read in.");
+            }
+        });
+    }
+
+    private static Stream<Node> claims(Node file) {
+        return Stream.concat(
+                file.anywhere("rests-on").stream().flatMap(list -> list.items().stream()),
+                file.all("cuts[].same-as[]").stream());
+    }
+}

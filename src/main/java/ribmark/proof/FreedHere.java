@@ -1,0 +1,163 @@
+package ribmark.proof;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import ribmark.anatomy.Part;
+import ribmark.anatomy.Piece;
+import ribmark.basics.Words;
+import ribmark.curriculum.Cut.Holding;
+import ribmark.proof.ContentProblem.Also;
+
+/** Checks that a step frees exactly the pieces it names, and gives those pieces their names. */
+final class FreedHere {
+
+    /** So many bones are named in a message before it is cut short (our own line). */
+    private static final int NAMED = 8;
+
+    private final Node step;
+    private final CutBook cuts;
+    private final Map<List<String>, Freed> names;
+    private final Findings found;
+
+    FreedHere(Node step, CutBook cuts, Map<List<String>, Freed> names, Findings found) {
+        this.step = step;
+        this.cuts = cuts;
+        this.names = names;
+        this.found = found;
+    }
+
+    /** Whether all is as the step says. */
+    boolean check(List<Piece> before, List<Piece> after) {
+        Set<List<String>> fresh = fresh(before, after);
+        Set<List<String>> present =
+                new LinkedHashSet<>(after.stream().map(Piece::names).toList());
+        Map<Node, Holding> absent = new LinkedHashMap<>();
+        for (Node named : named()) {
+            for (Holding holding : wanted(named.text(), present)) {
+                Optional<List<String>> piece = exactly(holding, present);
+                piece.ifPresent(parts -> {
+                    names.put(parts, Working.freed(named.text(), holding, parts));
+                    fresh.remove(parts);
+                });
+                if (piece.isEmpty()) {
+                    absent.putIfAbsent(named, holding);
+                }
+            }
+        }
+        absent.forEach((named, holding) -> notFree(named, holding, fresh));
+        fresh.forEach(this::unnamed);
+        return absent.isEmpty() && fresh.isEmpty();
+    }
+
+    private List<Node> named() {
+        List<Node> all = new ArrayList<>(step.get("frees").items());
+        all.addAll(step.get("leaves").items());
+        return all;
+    }
+
+    /** One holding for each side: the one that is there, or else the one that is taught. */
+    private List<Holding> wanted(String cut, Set<List<String>> present) {
+        Map<Object, Holding> bySide = new LinkedHashMap<>();
+        for (Holding holding : cuts.of(cut)) {
+            Holding taken = bySide.putIfAbsent(holding.side(), holding);
+            if (taken != null
+                    && exactly(taken, present).isEmpty()
+                    && exactly(holding, present).isPresent()) {
+                bySide.put(holding.side(), holding);
+            }
+        }
+        return List.copyOf(bySide.values());
+    }
+
+    private static Optional<List<String>> exactly(Holding holding, Set<List<String>> pieces) {
+        return pieces.stream().filter(parts -> CutBook.same(holding, parts)).findFirst();
+    }
+
+    /** The pieces that came apart here: those that share the piece they were before with another. */
+    private static Set<List<String>> fresh(List<Piece> before, List<Piece> after) {
+        Map<Piece, List<Piece>> becameOf = new LinkedHashMap<>();
+        for (Piece piece : after) {
+            Piece from = before.stream()
+                    .filter(old -> old.parts().stream().anyMatch(part -> isOf(part, piece.first())))
+                    .findFirst()
+                    .orElseThrow();
+            becameOf.computeIfAbsent(from, old -> new ArrayList<>()).add(piece);
+        }
+        Set<List<String>> fresh = new LinkedHashSet<>();
+        becameOf.values().stream()
+                .filter(pieces -> pieces.size() > 1)
+                .forEach(pieces -> pieces.forEach(piece -> fresh.add(piece.names())));
+        return fresh;
+    }
+
+    /** Whether a part is this old part or was sawn from it. */
+    private static boolean isOf(Part old, Part part) {
+        boolean sameBone = old.bone().id().equals(part.bone().id());
+        boolean sameSide =
+                !old.halves().isSided() || old.halves().side() == part.halves().side();
+        List<?> ends = part.halves().ends();
+        int depth = old.halves().ends().size();
+        return sameBone
+                && sameSide
+                && ends.size() >= depth
+                && ends.subList(0, depth).equals(old.halves().ends());
+    }
+
+    private void notFree(Node named, Holding holding, Set<List<String>> fresh) {
+        Optional<List<String>> nearest = fresh.stream()
+                .filter(parts -> parts.stream().anyMatch(holding.parts()::contains))
+                .max(Comparator.comparingLong(parts ->
+                        parts.stream().filter(holding.parts()::contains).count()));
+        nearest.ifPresent(fresh::remove);
+        String help = nearest.map(parts -> difference(holding.parts(), parts))
+                .orElse(
+                        "What it should hold still hangs on other bones, or hangs together no more. Look at the operations.");
+        found.add(
+                "C034",
+                named,
+                "“" + named.text() + "” does not come free here with the bones it is said to hold.",
+                help,
+                new Also(
+                        "Its bones stand in",
+                        cuts.node(named.text()).get("bones").place()));
+    }
+
+    private static String difference(List<String> wanted, List<String> free) {
+        List<String> lacking =
+                wanted.stream().filter(part -> !free.contains(part)).toList();
+        List<String> extra =
+                free.stream().filter(part -> !wanted.contains(part)).toList();
+        List<String> says = new ArrayList<>();
+        if (!lacking.isEmpty()) {
+            says.add("lacks " + some(lacking));
+        }
+        if (!extra.isEmpty()) {
+            says.add("holds " + some(extra) + " too");
+        }
+        return "What comes free " + Words.list(says) + ". Mend the operations here, or the bones of the cut.";
+    }
+
+    private void unnamed(List<String> parts) {
+        String help = cuts.named(parts)
+                .map(cut -> "It is “" + cut + "”: add it to frees or leaves.")
+                .orElse("It holds " + some(parts) + ". Add a cut for it and name it in frees or leaves.");
+        found.add(
+                "C033", step.key("frees"), "A piece with " + bones(parts) + " comes free here and is not named.", help);
+    }
+
+    static String bones(List<String> parts) {
+        return Words.count(parts.size(), "bone", "bones");
+    }
+
+    static String some(List<String> parts) {
+        return parts.size() <= NAMED
+                ? Words.list(parts)
+                : String.join(", ", parts.subList(0, NAMED)) + " and " + (parts.size() - NAMED) + " more";
+    }
+}

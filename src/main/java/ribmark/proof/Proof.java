@@ -1,0 +1,85 @@
+package ribmark.proof;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import ribmark.anatomy.Skeleton;
+
+/** What was shown of one breakdown on one animal: the pieces it ends in, and how many when an optional step is left out. */
+public record Proof(
+        String breakdown,
+        String formula,
+        int stages,
+        int steps,
+        int bones,
+        int joints,
+        List<Freed> pieces,
+        Map<String, Integer> piecesWithout) {
+
+    /** Works the breakdown with every optional step done, with none, and with each of them alone left out. */
+    static Optional<Proof> of(Shelf shelf, Skeleton animal, Findings found) {
+        CutBook cuts = new CutBook(shelf, animal);
+        List<String> optional = shelf.steps().stream()
+                .filter(step -> step.get("optional").yes())
+                .map(step -> step.get("id").text())
+                .toList();
+        Optional<List<Freed>> all = new Working(shelf, animal, cuts, Set.of(), found).done();
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, Integer> without = new LinkedHashMap<>();
+        for (String step : optional) {
+            new Working(shelf, animal, cuts, Set.of(step), found)
+                    .done()
+                    .ifPresent(pieces -> without.put(step, pieces.size()));
+        }
+        boolean soundWithout = optional.size() < 2
+                || new Working(shelf, animal, cuts, new HashSet<>(optional), found)
+                        .done()
+                        .isPresent();
+        everyCutIsFreed(shelf, cuts, all.get(), found);
+        OtherOrder.check(shelf, animal, all.get(), found);
+        return soundWithout && without.size() == optional.size()
+                ? Optional.of(told(shelf, animal, all.get(), without))
+                : Optional.empty();
+    }
+
+    private static Proof told(Shelf shelf, Skeleton animal, List<Freed> pieces, Map<String, Integer> without) {
+        return new Proof(
+                shelf.id(),
+                animal.formula().toString(),
+                shelf.stages().size(),
+                shelf.steps().size(),
+                animal.bones().size(),
+                animal.joints().size(),
+                pieces,
+                without);
+    }
+
+    private static void everyCutIsFreed(Shelf shelf, CutBook cuts, List<Freed> pieces, Findings found) {
+        List<String> named = new ArrayList<>();
+        shelf.steps().forEach(step -> {
+            named.addAll(step.get("frees").texts());
+            named.addAll(step.get("leaves").texts());
+        });
+        Set<String> left = new HashSet<>(pieces.stream().map(Freed::cut).toList());
+        for (String cut : cuts.ids()) {
+            boolean lost = cuts.hasBones(cut) && !cuts.isParted(cut) && !left.contains(cut);
+            boolean gathered = !cuts.hasBones(cut) && cuts.isLeftOver(cut);
+            if (!named.contains(cut) && !gathered || lost) {
+                found.add(
+                        "C036",
+                        cuts.node(cut).get("id"),
+                        "“" + cut + "” is "
+                                + (named.contains(cut) ? "not there when all is done." : "freed by no step."),
+                        named.contains(cut)
+                                ? "A later step parts it: write parted, or take that step's operation out."
+                                : "Name it in frees or leaves of the step that frees it, or take it out.");
+            }
+        }
+    }
+}

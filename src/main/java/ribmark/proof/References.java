@@ -1,0 +1,172 @@
+package ribmark.proof;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import ribmark.basics.Suggest;
+import ribmark.proof.ContentProblem.Also;
+
+/** Checks that every id is given once and that everything that points with an id finds it. */
+final class References {
+
+    /** Without these the steps cannot be worked through. */
+    private static final List<String> WORK = List.of("step ", "cut ");
+
+    /** An id or key that could be pointed at; with any other, what points at it is not to blame. */
+    private static final Pattern WRITTEN = Pattern.compile("[A-Za-z][A-Za-z0-9-]*");
+
+    private final Shelf shelf;
+    private final Findings found;
+    private final Map<String, Map<String, Node>> known = new LinkedHashMap<>();
+    private final List<String> incomplete = new ArrayList<>();
+    private final Map<String, List<Node>> dangling = new LinkedHashMap<>();
+    private final Map<String, Optional<Node>> near = new LinkedHashMap<>();
+
+    private References(Shelf shelf, Findings found) {
+        this.shelf = shelf;
+        this.found = found;
+    }
+
+    static void check(Shelf shelf, Findings found) {
+        References references = new References(shelf, found);
+        references.collect();
+        references.resolve();
+        references.tellDangling();
+        references.rowsMeetCuts();
+    }
+
+    private void collect() {
+        learn("source", "key", shelf.sources(), "sources[]");
+        learn("landmark", "id", shelf.landmarks(), "landmarks[]");
+        learn("cut", "id", shelf.cuts(), "cuts[]");
+        learn("tool", "id", shelf.breakdown(), "tools[]");
+        learn("caution", "id", shelf.breakdown(), "cautions[]");
+        learn("assumption", "id", shelf.breakdown(), "assumptions[]");
+        learn("criterion", "id", shelf.criteria(), "criteria[]");
+        learn("question", "id", shelf.questions(), "questions[]");
+        learn("trim measure", "id", shelf.trim(), "measures[]");
+        learn("mark", "id", shelf.marks(), "marks[]");
+        learn("scale", "id", shelf.scales(), "scales[]");
+        if (!shelf.hasAllStages()) {
+            incomplete.add("step");
+        }
+        shelf.stages().forEach(stage -> learn("step", "id", stage, "steps[]"));
+        shelf.steps().forEach(step -> unique(new LinkedHashMap<>(), "fault", "id", step.all("faults[]")));
+        shelf.tables().forEach(table -> {
+            unique(new LinkedHashMap<>(), "row", "cut", table.all("rows[]"));
+            table.all("rows[]")
+                    .forEach(row -> of("row").putIfAbsent(row.get("cut").text(), row.get("cut")));
+        });
+    }
+
+    private Map<String, Node> of(String kind) {
+        return known.computeIfAbsent(kind, k -> new LinkedHashMap<>());
+    }
+
+    private void learn(String kind, String name, Node file, String path) {
+        List<Node> entries = file.all(path);
+        if (entries.isEmpty()
+                || entries.stream().anyMatch(entry -> entry.get(name).text().isEmpty())) {
+            incomplete.add(kind);
+        }
+        unique(of(kind), kind, name, entries);
+    }
+
+    private void unique(Map<String, Node> ids, String kind, String name, List<Node> entries) {
+        for (Node entry : entries) {
+            Node id = entry.get(name);
+            Node earlier = id.isThere() ? ids.putIfAbsent(id.text(), id) : null;
+            if (earlier != null) {
+                found.add(
+                        "C020",
+                        id,
+                        "Two entries have the " + name + " “" + id.text() + "”: each " + kind + " needs its own.",
+                        "Rename this one or take it out, and mend whatever points at it.",
+                        new Also("First used in", earlier.place()));
+            }
+        }
+    }
+
+    private void resolve() {
+        shelf.all().forEach(file -> {
+            file.anywhere("rests-on")
+                    .forEach(list -> list.all(ofItems("source")).forEach(at -> point("source", at)));
+            list(file, "source", "cuts[].same-as[].source");
+        });
+        shelf.stages().forEach(stage -> {
+            list(stage, "step", "steps[].needs[]");
+            list(stage, "landmark", "steps[].landmark.uses[]");
+            list(stage, "tool", "steps[].tools[]");
+            list(stage, "caution", "steps[].also-mind[]");
+            list(stage, "cut", "steps[].frees[]");
+            list(stage, "cut", "steps[].leaves[]");
+        });
+        list(shelf.cuts(), "row", "cuts[].rows[]");
+        list(shelf.breakdown(), "step", "assumptions[].steps[]");
+        list(shelf.criteria(), "step", "criteria[].step");
+        list(shelf.questions(), "step", "questions[].step");
+        list(shelf.trim(), "step", "measures[].step");
+        shelf.tables().forEach(table -> {
+            list(table, "row", "kidneys-out.leaves-out[]");
+            list(table, "row", "rows[].part-of[]");
+        });
+    }
+
+    private static String ofItems(String name) {
+        return "[]." + name;
+    }
+
+    private void list(Node file, String kind, String path) {
+        file.all(path).forEach(at -> point(kind, at));
+    }
+
+    private void point(String kind, Node at) {
+        if (!at.text().isEmpty() && !incomplete.contains(kind) && !of(kind).containsKey(at.text())) {
+            dangling.computeIfAbsent(kind + " “" + at.text() + "”", what -> new ArrayList<>())
+                    .add(at);
+            near.put(
+                    kind + " “" + at.text() + "”",
+                    Suggest.nearest(at.text(), of(kind).keySet()).map(of(kind)::get));
+        }
+    }
+
+    /** One message for each id that is not there, however many point at it. */
+    private void tellDangling() {
+        dangling.forEach((what, pointers) -> {
+            Optional<Node> meant = near.get(what);
+            List<Also> also = new ArrayList<>();
+            meant.ifPresent(node -> also.add(new Also("Its nearest stands in", node.place())));
+            pointers.stream().skip(1).forEach(other -> also.add(new Also("Also named in", other.place())));
+            found.add(
+                    WORK.stream().anyMatch(what::startsWith) ? "C021" : "C025",
+                    pointers.get(0),
+                    "There is no " + what + ".",
+                    meant.map(node -> "Did you mean “" + node.text() + "”?")
+                            .orElse("Add it, or name one that is there."),
+                    also.toArray(Also[]::new));
+        });
+    }
+
+    /** A row nobody weighs would wait for a weight for ever. */
+    private void rowsMeetCuts() {
+        List<String> weighed =
+                shelf.cuts().all("cuts[].rows[]").stream().map(Node::text).toList();
+        for (Node table : shelf.tables()) {
+            for (Node cut : table.all("rows[].cut")) {
+                if (!weighed.contains(cut.text()) && !incomplete.contains("cut")) {
+                    found.add(
+                            "C025",
+                            cut,
+                            "No cut says that it is weighed by the row “" + cut.text() + "”.",
+                            Suggest.nearest(cut.text(), weighed)
+                                    .map(near -> "Did you mean “" + near + "”?")
+                                    .orElse("Name this row under the rows of its cut in "
+                                            + shelf.cuts().file() + "."));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package ribmark.proof;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The files that belong to one breakdown. */
+record Shelf(
+        Node breakdown,
+        List<Node> stages,
+        Node bones,
+        Node joints,
+        Node map,
+        Node landmarks,
+        Node cuts,
+        Node terms,
+        Node criteria,
+        Node questions,
+        Node evidence,
+        Node trim,
+        List<Node> tables,
+        Node sources,
+        Node marks,
+        Node scales) {
+
+    static Shelf of(String name, Library library) {
+        Node breakdown = library.need("content/" + name + "/breakdown.yaml", Node.nothingIn("content"));
+        Node species = breakdown.get("skeleton");
+        boolean known = library.hasSpecies(species);
+        String ofSpecies = "content/" + species.text() + "/";
+        String ofAssessments = "assessments/" + name + "/";
+        return new Shelf(
+                breakdown,
+                breakdown.get("stages").items().stream()
+                        .map(stage -> library.need("content/" + name + "/" + stage.text() + ".yaml", stage))
+                        .toList(),
+                library.need(known, ofSpecies + "skeleton.csv", species),
+                library.need(known, ofSpecies + "joints.csv", species),
+                library.need(known, ofSpecies + "bone-map.csv", species),
+                library.need(known, ofSpecies + "landmarks.yaml", species),
+                library.need(known, ofSpecies + "cuts.yaml", species),
+                library.need(known, ofSpecies + "terms.yaml", species),
+                library.need(ofAssessments + "criteria.yaml", breakdown),
+                library.need(ofAssessments + "questions.yaml", breakdown),
+                library.need(ofAssessments + "evidence.yaml", breakdown),
+                library.need(ofAssessments + "trim.yaml", breakdown),
+                library.in(ofAssessments + "references/"),
+                library.need("content/sources.yaml", breakdown),
+                library.need("assessments/marks.yaml", breakdown),
+                library.need("assessments/scales.yaml", breakdown));
+    }
+
+    /** Every file. */
+    List<Node> all() {
+        Stream<Node> single = Stream.of(
+                breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, sources, marks, scales);
+        return Stream.of(single, stages.stream(), tables.stream())
+                .flatMap(s -> s)
+                .toList();
+    }
+
+    /** The files that say what is done to the skeleton. */
+    List<Node> work() {
+        return Stream.concat(Stream.of(breakdown, bones, joints, cuts), stages.stream())
+                .toList();
+    }
+
+    /** Whether the breakdown names stages and each of them could be read. */
+    boolean hasAllStages() {
+        return !stages.isEmpty() && stages.stream().allMatch(Node::isThere);
+    }
+
+    /** The steps of all stages in the order worked. */
+    List<Node> steps() {
+        return stages.stream()
+                .flatMap(stage -> stage.get("steps").items().stream())
+                .toList();
+    }
+
+    String id() {
+        return breakdown.get("id").text();
+    }
+}
