@@ -50,6 +50,8 @@ import ribmark.people.SignInPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.proof.ContentPages;
+import ribmark.study.PracticePages;
+import ribmark.study.QuestionPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
@@ -101,15 +103,23 @@ public final class App implements AutoCloseable {
         new CarcasePages(stores.carcases, stores.content.curriculum(), clock, settings.zone()).addTo(routes);
         BoneMap map = new BoneMap(stores.content.curriculum());
         new BoneMapPages(map).addTo(routes);
-        new StepPages(stores.content.curriculum(), new BonePictures(map)).addTo(routes);
+        BonePictures pictures = new BonePictures(map);
+        new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
-        new StudyPages(stores.content.curriculum()).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
         addStandings();
         addWeighUps();
         addFeedback();
         college.ifPresent(invented -> invented.pages().addTo(routes));
+    }
+
+    private void addStudy(BonePictures pictures) {
+        Curriculum curriculum = stores.content.curriculum();
+        new StudyPages(curriculum, stores.practising).addTo(routes);
+        new PracticePages(stores.practising, stores.studied, pictures::asked).addTo(routes);
+        new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 
     private void addWeighUps() {
@@ -132,7 +142,7 @@ public final class App implements AutoCloseable {
                         stores.content.curriculum().breakdown(),
                         settings.zone())
                 .addTo(routes);
-        new MyPages(stores.standings, stores.replies).addTo(routes);
+        new MyPages(stores.standings, stores.replies, stores.practising).addTo(routes);
     }
 
     private void addBlockSheets() {

@@ -23,6 +23,8 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
+import ribmark.study.Practising;
+import ribmark.study.StudyStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -44,6 +46,8 @@ final class Stores {
     final WeighedCarcases weighed;
     final Reports reports;
     final ExportStore exports;
+    final StudyStore studied;
+    final Practising practising;
     final OneTimeLinks links;
     final SessionStore sessions;
     private final Settings settings;
@@ -65,6 +69,8 @@ final class Stores {
         this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
+        this.studied = new StudyStore(database, clock);
+        this.practising = new Practising(studied, content::curriculum, clock, settings.zone());
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
@@ -85,6 +91,8 @@ final class Stores {
                 standings,
                 reports,
                 exports,
+                studied,
+                practising,
                 content.curriculum(),
                 settings.zone());
     }
