@@ -57,7 +57,7 @@ import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
-import ribmark.weighing.QuestionPages;
+import ribmark.weighing.SlipQuestionPages;
 import ribmark.weighing.TrimPages;
 import ribmark.weighing.WeighUpPages;
 import ribmark.weighing.WeighUpStore;
@@ -124,7 +124,7 @@ public final class App implements AutoCloseable {
     }
 
     private void addWeighUps() {
-        QuestionPages questions = new QuestionPages(
+        SlipQuestionPages questions = new SlipQuestionPages(
                 stores.weighUps, stores.weighed, stores.slipAnswers, stores.carcases, stores.content::curriculum);
         questions.addTo(routes);
         new WeighUpPages(

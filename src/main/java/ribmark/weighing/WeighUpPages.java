@@ -35,7 +35,7 @@ public final class WeighUpPages {
     private final WeighUpStore store;
     private final WeighedCarcases weighed;
     private final SlipAnswerStore answers;
-    private final QuestionPages questions;
+    private final SlipQuestionPages questions;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
     private final Supplier<Curriculum> curriculum;
@@ -46,7 +46,7 @@ public final class WeighUpPages {
             WeighUpStore store,
             WeighedCarcases weighed,
             SlipAnswerStore answers,
-            QuestionPages questions,
+            SlipQuestionPages questions,
             CarcaseStore carcases,
             BlockSheetStore sheets,
             Supplier<Curriculum> curriculum,

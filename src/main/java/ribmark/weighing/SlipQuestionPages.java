@@ -25,7 +25,7 @@ import ribmark.web.Site;
 import ribmark.weighing.SlipAnswer.Choice;
 
 /** Where an open question about a reading takes the screen while the piece is still on the block, and is answered. */
-public final class QuestionPages {
+public final class SlipQuestionPages {
 
     private final WeighUpStore store;
     private final WeighedCarcases weighed;
@@ -34,7 +34,7 @@ public final class QuestionPages {
     private final Supplier<Curriculum> curriculum;
 
     /** Answers are kept beside the readings they are about. */
-    public QuestionPages(
+    public SlipQuestionPages(
             WeighUpStore store,
             WeighedCarcases weighed,
             SlipAnswerStore answers,
