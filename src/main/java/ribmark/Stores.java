@@ -23,6 +23,8 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
+import ribmark.study.Practising;
+import ribmark.study.StudyStore;
 import ribmark.weighing.Answering;
 import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
@@ -48,6 +50,8 @@ final class Stores {
     final Answering answering;
     final Reports reports;
     final ExportStore exports;
+    final StudyStore studied;
+    final Practising practising;
     final OneTimeLinks links;
     final SessionStore sessions;
     private final Settings settings;
@@ -71,6 +75,8 @@ final class Stores {
         this.answering = new Answering(weighUps, weighed, slipAnswers);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
+        this.studied = new StudyStore(database, clock);
+        this.practising = new Practising(studied, content::curriculum, clock, settings.zone());
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
@@ -92,6 +98,8 @@ final class Stores {
                 standings,
                 reports,
                 exports,
+                studied,
+                practising,
                 content.curriculum(),
                 settings.zone());
     }

@@ -16,8 +16,11 @@ import ribmark.slips.Suspect;
 import ribmark.weighing.Assembly.Placed;
 import ribmark.weighing.KeptReading.Typed;
 
-/** Whether something already on the list is right: the readings in doubt, how it may have come about, and how probably. */
-record Question(Cause because, double probability, List<Doubt> doubts) {
+/**
+ * Whether something already on the list is right: the readings in doubt, how it may have come about, how probably, and whether the
+ * likely weight was only reckoned from the other pieces and stood on no scale.
+ */
+record Question(Cause because, double probability, List<Doubt> doubts, boolean isReckoned) {
 
     /**
      * A reading in doubt, by its name on the list and by the shorter one it is asked about with, and what should probably stand in
@@ -67,10 +70,19 @@ record Question(Cause because, double probability, List<Doubt> doubts) {
             List<Doubt> doubts =
                     together.stream().flatMap(s -> doubt(reckoning, s).stream()).toList();
             if (doubts.size() == together.size()) {
-                all.add(new Question(first.because(), first.probability(), doubts));
+                all.add(new Question(
+                        first.because(), first.probability(), doubts, isReckoned(reckoning, first.because())));
             }
         }
         return all;
+    }
+
+    /** A forgotten tray is known by its weight where the same tray was taken off another piece. */
+    private static boolean isReckoned(Reckoning reckoning, Cause because) {
+        return because == Cause.SOMETHING_ELSE
+                || because == Cause.TARE_FORGOTTEN
+                        && reckoning.placed().stream()
+                                .noneMatch(placed -> placed.reading().tare().isPresent());
     }
 
     /** Of several readings of one piece the newest is doubted, unless another has the very digits of the likely weight. */
@@ -118,11 +130,6 @@ record Question(Cause because, double probability, List<Doubt> doubts) {
     String token() {
         return because.words() + " "
                 + about().stream().sorted().map(UUID::toString).collect(Collectors.joining(" "));
-    }
-
-    /** Whether the likely weight was reckoned from the other pieces and stood on no scale. */
-    boolean isReckoned() {
-        return because == Cause.SOMETHING_ELSE || because == Cause.TARE_FORGOTTEN;
     }
 
     /** What should stand in place of a reading in doubt; nothing when it should only come off the list. */

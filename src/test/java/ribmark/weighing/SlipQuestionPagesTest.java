@@ -19,7 +19,7 @@ import ribmark.web.Role;
  * stand in its own checks. Other weights are invented.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class QuestionPagesTest {
+class SlipQuestionPagesTest {
 
     private static final List<String> PIECES = List.of(
             "fores.fores.once",

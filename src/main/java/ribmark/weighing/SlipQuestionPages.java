@@ -19,14 +19,14 @@ import ribmark.web.Site;
 import ribmark.weighing.SlipAnswer.Choice;
 
 /** Where an open question about a reading takes the screen while the piece is still on the block, and is answered. */
-public final class QuestionPages {
+public final class SlipQuestionPages {
 
     private final Answering answering;
     private final CarcaseStore carcases;
     private final Supplier<Curriculum> curriculum;
 
     /** The curriculum brings the model by which weights are doubted. */
-    public QuestionPages(Answering answering, CarcaseStore carcases, Supplier<Curriculum> curriculum) {
+    public SlipQuestionPages(Answering answering, CarcaseStore carcases, Supplier<Curriculum> curriculum) {
         this.answering = answering;
         this.carcases = carcases;
         this.curriculum = curriculum;
