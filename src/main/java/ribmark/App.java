@@ -50,11 +50,14 @@ import ribmark.people.SignInPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.proof.ContentPages;
+import ribmark.study.PracticePages;
+import ribmark.study.QuestionPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.SlipQuestionPages;
 import ribmark.weighing.TrimPages;
 import ribmark.weighing.WeighUpPages;
 import ribmark.weighing.WeighUpStore;
@@ -101,9 +104,10 @@ public final class App implements AutoCloseable {
         new CarcasePages(stores.carcases, stores.content.curriculum(), clock, settings.zone()).addTo(routes);
         BoneMap map = new BoneMap(stores.content.curriculum());
         new BoneMapPages(map).addTo(routes);
-        new StepPages(stores.content.curriculum(), new BonePictures(map)).addTo(routes);
+        BonePictures pictures = new BonePictures(map);
+        new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
-        new StudyPages(stores.content.curriculum()).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
         addStandings();
@@ -112,10 +116,22 @@ public final class App implements AutoCloseable {
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
+    private void addStudy(BonePictures pictures) {
+        Curriculum curriculum = stores.content.curriculum();
+        new StudyPages(curriculum, stores.practising).addTo(routes);
+        new PracticePages(stores.practising, stores.studied, pictures::asked).addTo(routes);
+        new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
+    }
+
     private void addWeighUps() {
+        SlipQuestionPages questions = new SlipQuestionPages(
+                stores.weighUps, stores.weighed, stores.slipAnswers, stores.carcases, stores.content::curriculum);
+        questions.addTo(routes);
         new WeighUpPages(
                         stores.weighUps,
                         stores.weighed,
+                        stores.slipAnswers,
+                        questions,
                         stores.carcases,
                         stores.sheets,
                         stores.content::curriculum,
@@ -132,7 +148,7 @@ public final class App implements AutoCloseable {
                         stores.content.curriculum().breakdown(),
                         settings.zone())
                 .addTo(routes);
-        new MyPages(stores.standings, stores.replies).addTo(routes);
+        new MyPages(stores.standings, stores.replies, stores.practising).addTo(routes);
     }
 
     private void addBlockSheets() {
