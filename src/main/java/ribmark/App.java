@@ -3,6 +3,7 @@ package ribmark;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinLogger;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -186,13 +187,16 @@ public final class App implements AutoCloseable {
         return college.orElseThrow();
     }
 
-    /** Begins to listen on loopback and answers the address. */
+    /** Begins to listen on loopback and answers the address; a port in use is said once, by us. */
     public String start() {
+        JavalinLogger.enabled = false;
         try {
             server.start("127.0.0.1", settings.port());
         } catch (JavalinBindException taken) {
             close();
             throw new Refused("Port " + settings.port() + " is in use. Name another one with --port, or 0 for any.");
+        } finally {
+            JavalinLogger.enabled = true;
         }
         return "http://127.0.0.1:" + server.port();
     }
