@@ -57,6 +57,7 @@ import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.SlipQuestionPages;
 import ribmark.weighing.TrimPages;
 import ribmark.weighing.WeighUpPages;
 import ribmark.weighing.WeighUpStore;
@@ -123,9 +124,14 @@ public final class App implements AutoCloseable {
     }
 
     private void addWeighUps() {
+        SlipQuestionPages questions = new SlipQuestionPages(
+                stores.weighUps, stores.weighed, stores.slipAnswers, stores.carcases, stores.content::curriculum);
+        questions.addTo(routes);
         new WeighUpPages(
                         stores.weighUps,
                         stores.weighed,
+                        stores.slipAnswers,
+                        questions,
                         stores.carcases,
                         stores.sheets,
                         stores.content::curriculum,

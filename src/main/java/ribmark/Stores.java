@@ -25,6 +25,7 @@ import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
+import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -44,6 +45,7 @@ final class Stores {
     final Standings standings;
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
+    final SlipAnswerStore slipAnswers;
     final Reports reports;
     final ExportStore exports;
     final StudyStore studied;
@@ -67,6 +69,7 @@ final class Stores {
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.weighUps = new WeighUpStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, content::curriculum);
+        this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
         this.studied = new StudyStore(database, clock);
@@ -105,7 +108,7 @@ final class Stores {
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
-                        List.of(ReplyStore.MIRROR))
+                        List.of(ReplyStore.MIRROR, SlipAnswerStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }
