@@ -124,14 +124,12 @@ public final class App implements AutoCloseable {
     }
 
     private void addWeighUps() {
-        SlipQuestionPages questions = new SlipQuestionPages(
-                stores.weighUps, stores.weighed, stores.slipAnswers, stores.carcases, stores.content::curriculum);
-        questions.addTo(routes);
+        new SlipQuestionPages(stores.answering, stores.carcases, stores.content::curriculum).addTo(routes);
         new WeighUpPages(
                         stores.weighUps,
                         stores.weighed,
                         stores.slipAnswers,
-                        questions,
+                        stores.answering,
                         stores.carcases,
                         stores.sheets,
                         stores.content::curriculum,

@@ -25,6 +25,7 @@ import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
+import ribmark.weighing.Answering;
 import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
@@ -46,6 +47,7 @@ final class Stores {
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
     final SlipAnswerStore slipAnswers;
+    final Answering answering;
     final Reports reports;
     final ExportStore exports;
     final StudyStore studied;
@@ -70,6 +72,7 @@ final class Stores {
         this.weighUps = new WeighUpStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
+        this.answering = new Answering(weighUps, weighed, slipAnswers);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
         this.studied = new StudyStore(database, clock);
@@ -89,6 +92,7 @@ final class Stores {
                 carcases,
                 sheets,
                 weighUps,
+                answering,
                 signOffs,
                 replies,
                 standings,
