@@ -63,10 +63,19 @@ public final class CheckText {
                                 + " bones and " + proof.joints() + " joints (vertebrae " + proof.formula() + ").",
                         ""),
                 wrap(
-                        "Every step frees what it says when its turn comes, and the farthest other order that the"
-                                + " needs allow leaves the same pieces.",
+                        "Every step frees what it says when its turn comes, and as early as its needs allow; the"
+                                + " farthest other order leaves the same pieces.",
                         ""),
-                wrap("Every bone ends in exactly one of " + proof.pieces().size() + " pieces" + without + ".", ""));
+                wrap(
+                        "Every bone ends in exactly one of " + proof.pieces().size() + " pieces" + without + "."
+                                + alsoOn(proof),
+                        ""));
+    }
+
+    private static String alsoOn(Proof proof) {
+        return proof.alsoOn().isEmpty()
+                ? ""
+                : " It holds on animals with vertebrae " + String.join("; ", proof.alsoOn()) + " too.";
     }
 
     private static List<String> counted(Curriculum curriculum) {

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import ribmark.anatomy.Animal;
+import ribmark.anatomy.Joint;
 import ribmark.anatomy.Part;
 import ribmark.anatomy.Piece;
 import ribmark.basics.Words;
@@ -33,8 +36,8 @@ final class FreedHere {
     }
 
     /** Whether all is as the step says. */
-    boolean check(List<Piece> before, List<Piece> after) {
-        Set<List<String>> fresh = fresh(before, after);
+    boolean check(List<Piece> before, List<Piece> after, Animal animal) {
+        Set<List<String>> fresh = before == after ? new LinkedHashSet<>() : fresh(before, after);
         Set<List<String>> present =
                 new LinkedHashSet<>(after.stream().map(Piece::names).toList());
         Map<Node, Holding> absent = new LinkedHashMap<>();
@@ -50,7 +53,7 @@ final class FreedHere {
                 }
             }
         }
-        absent.forEach((named, holding) -> notFree(named, holding, fresh));
+        absent.forEach((named, holding) -> notFree(named, holding, fresh, animal));
         fresh.forEach(this::unnamed);
         return absent.isEmpty() && fresh.isEmpty();
     }
@@ -109,15 +112,18 @@ final class FreedHere {
                 && ends.subList(0, depth).equals(old.halves().ends());
     }
 
-    private void notFree(Node named, Holding holding, Set<List<String>> fresh) {
+    private void notFree(Node named, Holding holding, Set<List<String>> fresh, Animal animal) {
         Optional<List<String>> nearest = fresh.stream()
                 .filter(parts -> parts.stream().anyMatch(holding.parts()::contains))
                 .max(Comparator.comparingLong(parts ->
                         parts.stream().filter(holding.parts()::contains).count()));
         nearest.ifPresent(fresh::remove);
-        String help = nearest.map(parts -> difference(holding.parts(), parts))
-                .orElse(
-                        "What it should hold still hangs on other bones, or hangs together no more. Look at the operations.");
+        List<String> holds = allThere(holding, animal) ? animal.heldBy(holding.parts()) : List.of();
+        String help = !holds.isEmpty() && holds.size() <= NAMED
+                ? stillHeld(holds, animal)
+                : nearest.map(parts -> difference(holding.parts(), parts))
+                        .orElse(
+                                "What it should hold still hangs on other bones, or hangs together no more. Look at the operations.");
         found.add(
                 "C034",
                 named,
@@ -126,6 +132,25 @@ final class FreedHere {
                 new Also(
                         "Its bones stand in",
                         cuts.node(named.text()).get("bones").place()));
+    }
+
+    /** Names every joint and soft edge that still ties it to the rest. */
+    private static String stillHeld(List<String> holds, Animal animal) {
+        String named = Words.list(holds.stream()
+                .map(hold -> soft(hold, animal) ? "the soft edge " + hold : hold)
+                .toList());
+        return "It is still held by " + named + ". Sever it in this step or before, or mend the bones of the cut.";
+    }
+
+    private static boolean allThere(Holding holding, Animal animal) {
+        return animal.parts().stream().map(Part::name).collect(Collectors.toSet()).containsAll(holding.parts());
+    }
+
+    private static boolean soft(String hold, Animal animal) {
+        return animal.skeleton()
+                .joint(hold.replaceAll("\\..*", ""))
+                .filter(Joint::isSoft)
+                .isPresent();
     }
 
     private static String difference(List<String> wanted, List<String> free) {

@@ -91,10 +91,22 @@ final class Seeds {
             new Seed("C025", FRONT, "source: OWN", "source: «ONW"),
             new Seed("C025", BACK, "uses: [hip]", "uses: [«hop]"),
             new Seed("C025", CUTS, "rows: [legs]", "rows: [legs, «leggs]"),
+            new Seed("C026", BACK, "bones: [\"ILI(s)\", \"FEM(s)\"]", "bones: [\"ILI(s)\", «\"R3(s)\"]"),
+            new Seed("C026", MARKS, "joints: [\"HIP-(s)\"]", "joints: [«\"SI-(s)\"]"),
+            new Seed(
+                    "C027",
+                    KID,
+                    "  - {id: saw, name: Saw, text: For bone.}",
+                    "  - {id: saw, name: Saw, text: For bone.}\n  - {id: «axe, name: Axe, text: For nothing.}"),
+            new Seed(
+                    "C028",
+                    CUTS,
+                    "bones: [T2..T(last), L1..L(last), S1..S(last), Cd1..Cd(last), \"R2(s)..R(last)(s)\"]",
+                    "bones: [«T2..T3, L1..L(last), S1..S(last), Cd1..Cd(last), \"R2(s)..R(last)(s)\"]"),
             new Seed("C030", FRONT, "needs: []", "needs: [«front-off]"),
             new Seed("C030", FRONT, "needs: [look]", "needs: [look, «clean]"),
             new Seed("C031", BACK, "needs: [legs-off]", "needs: [legs-off, «clean]"),
-            new Seed("C032", BACK, "sever: [PS]", "sever: [«IV-T1-T2]"),
+            new Seed("C032", BACK, "- sever: [PS]", "- sever: [PS]\n      - sever: [«PS]"),
             new Seed("C032", BACK, "saw: [\"FEM(s)\"]", "saw: [«\"FEM(s).far\"]"),
             new Seed("C033", FRONT, "frees: [front]\n    leaves: [back]", "«frees: [front]\n    leaves: []"),
             new Seed("C034", CUTS, "bones: [C1..C(last), T1, \"R1(s)\"]", "bones: [C1..C(last), T1]"),
@@ -120,6 +132,12 @@ final class Seeds {
             new Seed("C041", TRIM, "highest: 5.0", "highest: «0.2"),
             new Seed("C041", TABLE, "highest-kg: 9", "highest-kg: «4"),
             new Seed("C042", TABLE, "pair: true, pair-spread: 0.02", "pair: true, pair-spread: «0"),
+            new Seed(
+                    "C044",
+                    FRONT,
+                    "sides: once\n    optional: false\n    needs: [mark]",
+                    "sides: «each\n    optional: false\n    needs: [mark]"),
+            new Seed("C045", BACK, "frees: [shank]\n    leaves: [leg]", "frees: [«leg]\n    leaves: [shank]"),
             new Seed("C050", ASKED, "step: mark", "step: look"),
             new Seed("C051", CUTS, "source: BOOK, basis: published", "source: CP, basis: «published"));
 
