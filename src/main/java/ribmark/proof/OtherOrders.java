@@ -23,6 +23,7 @@ final class OtherOrders {
     private final Deeds deeds;
     private final CutBook cuts;
     private final Findings found;
+    private final Set<String> inTrouble = new HashSet<>();
 
     OtherOrders(Shelf shelf, Deeds deeds, CutBook cuts, Set<String> leftOut, Findings found) {
         shelf.steps().stream()
@@ -76,10 +77,15 @@ final class OtherOrders {
         return !step.get("operations").items().isEmpty();
     }
 
+    /** What needs a step that is in trouble already would only echo it. */
     private boolean soonest(Node step) {
         Set<String> before = new HashSet<>();
         needed(step, before);
+        if (before.stream().anyMatch(inTrouble::contains)) {
+            return true;
+        }
         Optional<Trouble> trouble = trouble(step, before);
+        trouble.ifPresent(t -> inTrouble.add(id(step)));
         trouble.ifPresent(t -> tell(step, t.culprit(), t.sentence(), missing(step, before)));
         return trouble.isEmpty();
     }

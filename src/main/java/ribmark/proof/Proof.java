@@ -97,7 +97,7 @@ public record Proof(
             if (!named.contains(cut) && !gathered || lost) {
                 found.add(
                         "C036",
-                        cuts.node(cut).get("id"),
+                        cuts.node(cut).get(named.contains(cut) ? "becomes" : "id"),
                         "“" + cut + "” is "
                                 + (named.contains(cut) ? "not there when all is done." : "freed by no step."),
                         named.contains(cut)

@@ -25,7 +25,7 @@ final class Sides {
     static void check(Shelf shelf, Findings found) {
         Sides sides = new Sides(shelf, found);
         shelf.steps().forEach(sides::step);
-        sides.cutsWithoutBones();
+        sides.cuts();
     }
 
     private void step(Node step) {
@@ -40,6 +40,7 @@ final class Sides {
         boolean freesFlesh = step.get("frees").texts().stream().anyMatch(boneless::contains);
         if (each) {
             freedOnEachSide.addAll(step.get("frees").texts());
+            freedOnEachSide.addAll(step.get("leaves").texts());
         }
         if (!each && !sided.isEmpty()) {
             tell(step, "once", "“" + sided.get(0).text() + "” stands for left and right", sided.get(0));
@@ -65,9 +66,20 @@ final class Sides {
                 new Also("The other half stands in", where.place()));
     }
 
-    private void cutsWithoutBones() {
+    private void cuts() {
         for (Node cut : shelf.cuts().all("cuts[]")) {
             String id = cut.get("id").text();
+            List<Node> bones = cut.get("bones").items();
+            if (isEach(cut.get("comes"))
+                    && !bones.isEmpty()
+                    && bones.stream().noneMatch(bone -> Ids.isSided(bone.text()))) {
+                found.add(
+                        "C044",
+                        cut.get("comes"),
+                        "“" + id + "” is said to come from each side, but none of its bones has a side.",
+                        "Write comes: once, or name its bones with (s) for the left and the right.",
+                        new Also("Its bones stand in", cut.get("bones").place()));
+            }
             if (boneless.contains(id) && isEach(cut.get("comes")) && !freedOnEachSide.contains(id)) {
                 found.add(
                         "C044",

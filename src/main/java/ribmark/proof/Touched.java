@@ -6,28 +6,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
-import ribmark.anatomy.Ids;
 import ribmark.anatomy.Skeleton;
-import ribmark.basics.Side;
 import ribmark.proof.ContentProblem.Also;
 
 /**
- * Checks that a step works where its landmark says: every bone an operation touches is shown, and every bone shown is
- * explained by a landmark or touched.
+ * Checks that a step works where its landmark says: every bone an operation touches is shown, every bone shown is explained
+ * by a landmark or touched, and every landmark is shown where it is used.
  */
 final class Touched {
 
-    private final Skeleton animal;
-    private final Ids ids;
+    private final Shelf shelf;
+    private final Shown shown;
     private final Findings found;
     private final Map<String, Node> landmarks = new LinkedHashMap<>();
     private final Map<String, List<Node>> unexplained = new LinkedHashMap<>();
     private final Map<Node, Node> stepOf = new LinkedHashMap<>();
+    private final Set<Node> blamed = new HashSet<>();
 
     private Touched(Shelf shelf, Skeleton animal, Findings found) {
-        this.animal = animal;
-        this.ids = Ids.of(animal);
+        this.shelf = shelf;
+        this.shown = new Shown(animal);
         this.found = found;
         shelf.landmarks()
                 .all("landmarks[]")
@@ -36,36 +34,36 @@ final class Touched {
 
     static void check(Shelf shelf, Skeleton animal, Findings found) {
         Touched touched = new Touched(shelf, animal, found);
-        touched.landmarks.values().forEach(touched::joinsItsBones);
-        shelf.steps().forEach(touched::check);
+        touched.landmarks.values().forEach(touched::holdsItsBones);
+        shelf.steps().forEach(touched::step);
         touched.tellUnexplained();
+        touched.landmarks.values().stream()
+                .filter(mark -> !touched.blamed.contains(mark))
+                .forEach(touched::isShown);
     }
 
-    private void joinsItsBones(Node landmark) {
-        Set<String> bones = bones(landmark.get("bones").texts());
-        for (Node joint : landmark.get("joints").items()) {
-            touchedBy(joint.text()).filter(bone -> !bones.contains(bone)).findFirst().ifPresent(bone -> found.add(
+    private void holdsItsBones(Node landmark) {
+        Node bones = landmark.get("bones");
+        shown.missing(landmark.get("joints").items(), bones).forEach((bone, joints) -> {
+            blamed.add(landmark);
+            found.add(
                     "C026",
-                    joint,
-                    "“" + joint.text() + "” holds " + bone + ", which is not among the bones of this landmark.",
+                    joints.get(0),
+                    "“" + joints.get(0).text() + "” holds " + bone + ", which is not among the bones of this landmark.",
                     "Add that bone, or name another joint.",
-                    new Also("The bones stand in", landmark.get("bones").place())));
-        }
+                    new Also("The bones stand in", shown.like(bone, bones).place()));
+        });
     }
 
-    private void check(Node step) {
-        List<Node> written = step.get("operations").items().stream()
-                .flatMap(operation -> Deeds.written(operation).stream())
-                .toList();
-        Set<String> touched = new HashSet<>();
-        written.forEach(id -> touchedBy(id.text()).forEach(touched::add));
-        Set<String> explained = explained(step);
-        List<Node> uses = step.get("landmark").get("uses").items();
+    private void step(Node step) {
+        List<Node> written = written(step);
+        Set<String> known = shown.touched(written);
+        uses(step).forEach(landmark -> known.addAll(explainedBy(landmark)));
         Node bones = step.get("landmark").get("bones");
         boolean sound = true;
-        for (Node entry : bones.items()) {
-            for (String end : ends(entry.text())) {
-                if (!uses.isEmpty() && !explained.contains(end) && !touched.contains(end)) {
+        for (Node entry : uses(step).isEmpty() ? List.<Node>of() : bones.items()) {
+            for (String end : shown.ends(entry.text())) {
+                if (!known.contains(end)) {
                     unexplained.computeIfAbsent(end, bone -> new ArrayList<>()).add(entry);
                     stepOf.put(entry, step);
                     sound = false;
@@ -73,85 +71,82 @@ final class Touched {
             }
         }
         if (sound) {
-            notShown(written, bones);
+            shown.missing(written, bones).forEach((bone, ids) -> notShown(step, ids.get(0), bone));
+        } else {
+            blamed.addAll(uses(step));
         }
     }
 
-    /** One message for each bone that is not shown, however many operations touch it. */
-    private void notShown(List<Node> written, Node bones) {
-        Set<String> shown = bones(bones.texts());
-        Map<String, List<Node>> missing = new LinkedHashMap<>();
-        for (Node id : written) {
-            touchedBy(id.text()).filter(bone -> !shown.contains(bone)).findFirst().ifPresent(bone -> missing
-                    .computeIfAbsent(bone, any -> new ArrayList<>())
-                    .add(id));
-        }
-        missing.forEach((bone, ids) -> found.add(
+    private static List<Node> written(Node step) {
+        return step.get("operations").items().stream()
+                .flatMap(operation -> Deeds.written(operation).stream())
+                .toList();
+    }
+
+    private List<Node> uses(Node step) {
+        return step.get("landmark").get("uses").texts().stream()
+                .filter(landmarks::containsKey)
+                .map(landmarks::get)
+                .toList();
+    }
+
+    private Set<String> explainedBy(Node landmark) {
+        Set<String> bones = shown.bones(landmark.get("bones"));
+        bones.addAll(shown.touched(landmark.get("joints").items()));
+        return bones;
+    }
+
+    private void notShown(Node step, Node id, String bone) {
+        blamed.addAll(uses(step));
+        Node bones = step.get("landmark").get("bones");
+        found.add(
                 "C026",
-                ids.get(0),
-                "“" + ids.get(0).text() + "” touches " + bone + ", which the landmark of this step does not show.",
+                id,
+                "“" + id.text() + "” touches " + bone + ", which the landmark of this step does not show.",
                 "Add that bone to the landmark, or mend the operation.",
-                new Also("The landmark shows", bones.place())));
-    }
-
-    private Set<String> explained(Node step) {
-        Set<String> explained = new HashSet<>();
-        for (Node use : step.get("landmark").get("uses").items()) {
-            Node landmark = landmarks.get(use.text());
-            if (landmark != null) {
-                explained.addAll(bones(landmark.get("bones").texts()));
-                landmark.get("joints").texts().forEach(joint -> touchedBy(joint).forEach(explained::add));
-            }
-        }
-        return explained;
+                new Also("The landmark shows", shown.like(bone, bones).place()));
     }
 
     /** One message for each entry that nothing explains, however many steps show it. */
     private void tellUnexplained() {
         Map<Node, String> first = new LinkedHashMap<>();
         unexplained.forEach((bone, entries) -> first.putIfAbsent(entries.get(0), bone));
-        first.forEach((entry, bone) -> {
-            List<Also> also = new ArrayList<>();
-            stepOf.get(entry).get("landmark").get("uses").items().stream()
-                    .map(use -> landmarks.get(use.text()))
-                    .forEach(mark -> also.add(
-                            new Also("A landmark it uses has", mark.get("bones").place())));
-            found.add(
-                    "C026",
-                    entry,
-                    "No landmark of this step, and nothing it does, explains " + bone + ".",
-                    "Take it out, mend it, or name a landmark that lies on it under uses.",
-                    also.toArray(Also[]::new));
-        });
+        first.forEach((entry, bone) -> found.add(
+                "C026",
+                entry,
+                "No landmark of this step, and nothing it does, explains " + bone + ".",
+                "Take it out, mend it, or name a landmark that lies on it under uses.",
+                uses(stepOf.get(entry)).stream()
+                        .map(mark -> new Also(
+                                "A landmark it uses has",
+                                shown.like(bone, mark.get("bones")).place()))
+                        .toArray(Also[]::new)));
     }
 
-    private Set<String> bones(List<String> written) {
-        Set<String> bones = new HashSet<>();
-        ids.expandAll(written).forEach(id -> bones.add(whole(id)));
-        return bones;
-    }
-
-    /** The bones themselves, and of a joint the two it holds. */
-    private Stream<String> touchedBy(String written) {
-        return ids.expand(written).stream().map(Touched::whole).flatMap(id -> animal.joint(id)
-                .map(joint -> Stream.of(joint.boneA(), joint.boneB()))
-                .orElse(Stream.of(id)));
-    }
-
-    /** Of a run the first and the last on each side: what lies between them needs no words. */
-    private Set<String> ends(String written) {
-        Set<String> ends = new HashSet<>();
-        for (Side side : Ids.isSided(written) ? List.of(Side.LEFT, Side.RIGHT) : List.of(Side.LEFT)) {
-            List<String> run = ids.expand(written, side);
-            if (!run.isEmpty()) {
-                ends.add(whole(run.get(0)));
-                ends.add(whole(run.get(run.size() - 1)));
-            }
+    /** Whether the steps that use a landmark show it, each end of each run. */
+    private void isShown(Node landmark) {
+        List<Node> users =
+                shelf.steps().stream().filter(step -> uses(step).contains(landmark)).toList();
+        if (users.isEmpty()) {
+            return;
         }
-        return ends;
-    }
-
-    private static String whole(String part) {
-        return part.replaceAll("\\..*", "");
+        Set<String> seen = shown.touched(landmark.get("joints").items());
+        users.forEach(step -> {
+            seen.addAll(shown.bones(step.get("landmark").get("bones")));
+            seen.addAll(shown.touched(written(step)));
+        });
+        landmark.get("bones").items().stream()
+                .filter(entry -> !seen.containsAll(shown.ends(entry.text())))
+                .findFirst()
+                .ifPresent(entry -> found.add(
+                        "C026",
+                        entry,
+                        "No step that uses this landmark shows the whole of “" + entry.text() + "”.",
+                        "Mend it, or add the bones to the landmark of such a step.",
+                        users.stream()
+                                .map(step -> new Also(
+                                        "Such a step shows",
+                                        step.get("landmark").get("bones").place()))
+                                .toArray(Also[]::new)));
     }
 }

@@ -1,11 +1,13 @@
 package ribmark.proof;
 
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Joint;
@@ -32,7 +34,9 @@ final class Twins {
         Twins twins = new Twins(animal, bones, joints, found);
         if (Stream.of(Side.LEFT, Side.RIGHT).allMatch(twins::has)) {
             twins.bones();
-            twins.joints();
+            if (!found.any(List.of("C022"), List.of(bones))) {
+                twins.joints();
+            }
         }
         animal.joints().forEach(twins::holdsItsName);
     }
@@ -42,78 +46,108 @@ final class Twins {
     }
 
     private void bones() {
-        List<String> odd = animal.bones().stream()
-                .filter(bone -> !bone.isMidline())
-                .filter(bone -> !mirrors(bone))
-                .map(Bone::id)
-                .toList();
-        tell(odd);
-    }
-
-    private boolean mirrors(Bone bone) {
-        Optional<Bone> twin = animal.bone(mirrored(bone.id()));
-        return twin.isPresent() && !twin.get().isMidline() && twin.get().side() != bone.side();
-    }
-
-    /** The id of the bone on the other side; a bone of the midline is its own twin. */
-    private String mirrored(String id) {
-        boolean sided =
-                animal.bone(id).filter(bone -> !bone.isMidline()).isPresent();
-        if (!sided) {
-            return id;
+        for (Bone bone : animal.bones()) {
+            if (!bone.isMidline() && twin(bone.id()).isEmpty()) {
+                alone(bone.id());
+            }
         }
-        String stem = id.substring(0, id.length() - 1);
-        return id.endsWith("L") ? stem + "R" : id.endsWith("R") ? stem + "L" : id;
+    }
+
+    /** The bone on the other side, called the same but for the last letter; one of the midline is its own twin. */
+    private Optional<String> twin(String id) {
+        Bone bone = animal.bone(id).orElseThrow();
+        if (bone.isMidline()) {
+            return Optional.of(id);
+        }
+        String letter = bone.side() == Side.LEFT ? "L" : "R";
+        String other = bone.side() == Side.LEFT ? "R" : "L";
+        return Optional.of(id)
+                .filter(one -> one.endsWith(letter))
+                .map(one -> one.substring(0, one.length() - 1) + other)
+                .filter(two -> animal.bone(two)
+                        .filter(found -> !found.isMidline() && found.side() != bone.side())
+                        .isPresent());
     }
 
     private void joints() {
-        Map<List<String>, Integer> balance = new HashMap<>();
-        animal.joints().forEach(joint -> balance.merge(key(joint, Function.identity()), 1, Integer::sum));
-        animal.joints().forEach(joint -> balance.merge(key(joint, this::mirrored), -1, Integer::sum));
-        tell(animal.joints().stream()
-                .filter(joint -> balance.getOrDefault(key(joint, Function.identity()), 0) != 0)
-                .map(Joint::id)
-                .toList());
-    }
-
-    /** What a joint does, whatever it is called and whichever of its bones is written first. */
-    private static List<String> key(Joint joint, Function<String, String> named) {
-        String a = named.apply(joint.boneA()) + "@" + joint.endA();
-        String b = named.apply(joint.boneB()) + "@" + joint.endB();
-        return a.compareTo(b) < 0 ? List.of(joint.type(), a, b) : List.of(joint.type(), b, a);
-    }
-
-    /** Two odd ones whose ids differ in the side letter alone are one cause. */
-    private void tell(List<String> odd) {
-        List<String> left = new ArrayList<>(odd);
-        while (!left.isEmpty()) {
-            String one = left.remove(0);
-            Optional<String> other =
-                    left.stream().filter(id -> unsided(id).equals(unsided(one))).findFirst();
-            other.ifPresent(left::remove);
-            found.add(
-                    "C022",
-                    rows.get(one),
-                    other.map(id -> "“" + one + "” and “" + id + "” do not mirror each other.")
-                            .orElse("“" + one + "” has no twin on the other side."),
-                    "Compare the two rows: side, bones, kind and ends must be alike.",
-                    other.map(id -> new Also[] {
-                                new Also("The other stands in", rows.get(id).place())
-                            })
-                            .orElse(new Also[0]));
+        Set<String> met = new HashSet<>();
+        for (Joint joint : animal.joints()) {
+            if (isSided(joint) && met.add(joint.id())) {
+                Optional<Joint> other = partner(joint.id());
+                other.ifPresent(two -> met.add(two.id()));
+                if (other.isEmpty()) {
+                    alone(joint.id());
+                } else {
+                    difference(joint, other.get()).ifPresent(column -> differ(joint, other.get(), column));
+                }
+            }
         }
     }
 
-    private static String unsided(String id) {
-        return id.replaceAll("[LR]", "*");
+    /** A joint of one side: a bone of that side and none of the other. */
+    private boolean isSided(Joint joint) {
+        Set<Side> sides = EnumSet.of(side(joint.boneA()), side(joint.boneB()));
+        return sides.contains(Side.LEFT) != sides.contains(Side.RIGHT);
+    }
+
+    private Side side(String bone) {
+        return animal.bone(bone).orElseThrow().side();
+    }
+
+    /** The joint whose id differs in one letter alone, L for R or R for L. */
+    private Optional<Joint> partner(String id) {
+        return IntStream.range(0, id.length())
+                .filter(at -> id.charAt(at) == 'L' || id.charAt(at) == 'R')
+                .mapToObj(at -> id.substring(0, at) + (id.charAt(at) == 'L' ? 'R' : 'L') + id.substring(at + 1))
+                .flatMap(other -> animal.joint(other).stream())
+                .findFirst();
+    }
+
+    /** The first column in which two joints do not mirror each other. */
+    private Optional<String> difference(Joint one, Joint other) {
+        if (twin(one.boneA()).filter(other.boneA()::equals).isEmpty()) {
+            return Optional.of("bone_a");
+        }
+        if (twin(one.boneB()).filter(other.boneB()::equals).isEmpty()) {
+            return Optional.of("bone_b");
+        }
+        if (one.endA() != other.endA()) {
+            return Optional.of("end_a");
+        }
+        if (one.endB() != other.endB()) {
+            return Optional.of("end_b");
+        }
+        return one.type().equals(other.type()) ? Optional.empty() : Optional.of("type");
+    }
+
+    private void alone(String id) {
+        found.add(
+                "C022",
+                rows.get(id).get(animal.bone(id).isPresent() ? "side" : "id"),
+                "“" + id + "” has no twin on the other side.",
+                "Compare it with its neighbours: its side, and the letter its id ends with.");
+    }
+
+    private void differ(Joint one, Joint other, String column) {
+        found.add(
+                "C022",
+                rows.get(one.id()).get(column),
+                "“" + one.id() + "” and “" + other.id() + "” do not mirror each other.",
+                "Compare the two rows: bones, kind and ends must be alike.",
+                new Also(
+                        "The other stands in",
+                        rows.get(other.id()).get(column).place()));
     }
 
     private void holdsItsName(Joint joint) {
-        for (String word : joint.id().split("-")) {
-            if (animal.bone(word).isPresent() && !joint.holds(word)) {
+        List<String> named = Stream.of(joint.id().split("-"))
+                .filter(word -> animal.bone(word).isPresent())
+                .toList();
+        for (String word : named) {
+            if (!joint.holds(word)) {
                 found.add(
                         "C022",
-                        rows.get(joint.id()),
+                        rows.get(joint.id()).get(named.contains(joint.boneA()) ? "bone_b" : "bone_a"),
                         "“" + joint.id() + "” is named for " + word + " and does not hold it.",
                         "Mend the id, or the two bones of this row.");
             }

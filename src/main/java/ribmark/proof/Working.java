@@ -1,6 +1,7 @@
 package ribmark.proof;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Set;
 import ribmark.anatomy.Animal;
 import ribmark.anatomy.Piece;
 import ribmark.curriculum.Cut.Holding;
+import ribmark.proof.ContentProblem.Also;
 
 /** Works one carcase through the steps on the skeleton and checks what each of them frees. */
 final class Working {
@@ -18,6 +20,7 @@ final class Working {
     private final List<Node> steps;
     private final Findings found;
     private final Map<List<String>, Freed> names = new LinkedHashMap<>();
+    private final Set<String> spoiled = new HashSet<>();
 
     Working(Shelf shelf, Deeds deeds, CutBook cuts, Set<String> leftOut, Findings found) {
         this.deeds = deeds;
@@ -32,19 +35,40 @@ final class Working {
     Optional<List<Freed>> done() {
         Animal now = Animal.whole(deeds.skeleton());
         List<Piece> pieces = now.pieces();
-        boolean sound = true;
+        List<Piece> before = pieces;
         for (Node step : steps) {
-            Optional<Animal> after =
-                    deeds.after(now, step, (culprit, refused) -> Saying.of(refused).add("C032", culprit, found));
-            if (after.isEmpty()) {
-                return Optional.empty();
+            Optional<Animal> after = isSpoiled(step) ? Optional.empty() : work(now, step);
+            if (after.isPresent() && after.get() != now) {
+                pieces = after.get().pieces();
             }
-            List<Piece> before = pieces;
-            pieces = after.get() == now ? before : after.get().pieces();
-            sound &= new FreedHere(step, cuts, names, found).check(before, pieces, after.get());
-            now = after.get();
+            now = after.orElse(now);
+            if (after.isPresent() && !isSound(step, before, pieces, now)) {
+                spoiled.add(step.get("id").text());
+            }
+            before = pieces;
         }
-        return sound ? named(pieces) : Optional.empty();
+        return spoiled.isEmpty() ? named(pieces) : Optional.empty();
+    }
+
+    private boolean isSound(Node step, List<Piece> before, List<Piece> pieces, Animal animal) {
+        return new FreedHere(step, cuts, names, found).check(before, pieces, animal);
+    }
+
+    private Optional<Animal> work(Animal before, Node step) {
+        return deeds.after(before, step, (culprit, refused) -> {
+            spoiled.add(step.get("id").text());
+            Node plane = step.all("operations[].plane").stream().findFirst().orElse(culprit);
+            Saying.of(refused).add("C032", culprit, found, new Also("The step does it in", plane.place()));
+        });
+    }
+
+    /** What follows from a step that went wrong would only echo it. */
+    private boolean isSpoiled(Node step) {
+        boolean spoilt = step.get("needs").texts().stream().anyMatch(spoiled::contains);
+        if (spoilt) {
+            spoiled.add(step.get("id").text());
+        }
+        return spoilt;
     }
 
     private Optional<List<Freed>> named(List<Piece> pieces) {

@@ -54,7 +54,7 @@ class CheckTest {
                 .check();
         assertThat(check.problems())
                 .extracting(ContentProblem::code)
-                .containsExactlyInAnyOrder("C010", "C011", "C025", "C023", "C041", "C040");
+                .containsExactlyInAnyOrder("C010", "C025", "C023", "C041", "C040");
     }
 
     @Test

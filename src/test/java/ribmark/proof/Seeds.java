@@ -75,7 +75,7 @@ final class Seeds {
                     "C022",
                     "content/goat/joints.csv",
                     "PS,Seam,joint,ILIL,ILIR,OWN,far,far",
-                    "«PS,Seam,joint,ILIL,ILIX,OWN,far,far"),
+                    "PS,Seam,joint,ILIL,«ILIX,OWN,far,far"),
             new Seed(
                     "C022",
                     "content/goat/skeleton.csv",
