@@ -89,8 +89,10 @@ final class CutBook {
                 free.stream().filter(part -> !parts.contains(part)).toList();
         return !tooMuch.isEmpty()
                 ? entries(list, tooMuch::contains)
-                : entries(list, part -> missing.stream().anyMatch(other -> Shown.kind(part)
-                        .equals(Shown.kind(other))));
+                : entries(
+                        list,
+                        part -> missing.stream()
+                                .anyMatch(other -> Shown.kind(part).equals(Shown.kind(other))));
     }
 
     private List<Node> entries(Node list, Predicate<String> which) {

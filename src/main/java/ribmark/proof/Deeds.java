@@ -66,7 +66,8 @@ final class Deeds {
     /** The written id the refusal speaks of: the one that stands for the id it quotes. */
     private Node culprit(Node written, String sentence) {
         for (Node id : written(written)) {
-            if (sentence.contains("“" + id.text() + "”") || standsFor(id.text()).stream().anyMatch(each -> sentence.contains("“" + each + "”"))) {
+            if (sentence.contains("“" + id.text() + "”")
+                    || standsFor(id.text()).stream().anyMatch(each -> sentence.contains("“" + each + "”"))) {
                 return id;
             }
         }

@@ -116,8 +116,7 @@ final class FreedHere {
                 && ends.subList(0, depth).equals(old.halves().ends());
     }
 
-    private void notFree(
-            Node named, Holding holding, Set<Node> absent, Set<List<String>> fresh, Animal animal) {
+    private void notFree(Node named, Holding holding, Set<Node> absent, Set<List<String>> fresh, Animal animal) {
         Optional<List<String>> nearest = fresh.stream()
                 .filter(parts -> parts.stream().anyMatch(holding.parts()::contains))
                 .max(Comparator.comparingLong(parts ->
@@ -152,8 +151,8 @@ final class FreedHere {
                     .findFirst()
                     .ifPresent(id -> places.add(new Also("The step works in", id.place())));
             if (operation.get("plane").isThere()) {
-                places.add(
-                        new Also("The saw goes as told in", operation.get("plane").place()));
+                places.add(new Also(
+                        "The saw goes as told in", operation.get("plane").place()));
             }
         });
         absent.stream().skip(1).forEach(other -> places.add(new Also("Nor does another, in", other.place())));
@@ -169,7 +168,10 @@ final class FreedHere {
     }
 
     private static boolean allThere(Holding holding, Animal animal) {
-        return animal.parts().stream().map(Part::name).collect(Collectors.toSet()).containsAll(holding.parts());
+        return animal.parts().stream()
+                .map(Part::name)
+                .collect(Collectors.toSet())
+                .containsAll(holding.parts());
     }
 
     private static boolean soft(String hold, Animal animal) {

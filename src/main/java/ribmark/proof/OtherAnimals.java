@@ -39,7 +39,7 @@ final class OtherAnimals {
     Optional<Proof> prove(Skeleton animal) {
         Findings quiet = new Findings();
         BoneNames.checkWork(shelf, animal, quiet);
-        Optional<Proof> proof = quiet.none() ? Proof.of(shelf, animal, quiet) : Optional.empty();
+        Optional<Proof> proof = quiet.none() ? Proof.inAdvisedOrder(shelf, animal, quiet) : Optional.empty();
         if (!quiet.none()) {
             List<Node> numbers = countedByNumber(animal);
             numbers.forEach(number -> told.putIfAbsent(number, animal.formula().toString()));

@@ -26,9 +26,7 @@ final class OtherOrders {
     private final Set<String> inTrouble = new HashSet<>();
 
     OtherOrders(Shelf shelf, Deeds deeds, CutBook cuts, Set<String> leftOut, Findings found) {
-        shelf.steps().stream()
-                .filter(step -> !leftOut.contains(id(step)))
-                .forEach(step -> advised.put(id(step), step));
+        shelf.steps().stream().filter(step -> !leftOut.contains(id(step))).forEach(step -> advised.put(id(step), step));
         this.deeds = deeds;
         this.cuts = cuts;
         this.found = found;
@@ -119,8 +117,7 @@ final class OtherOrders {
             Findings quiet = new Findings();
             if (!new FreedHere(step, cuts, new LinkedHashMap<>(), quiet)
                     .check(ready.pieces(), animal.pieces(), animal)) {
-                troubles.add(
-                        new Trouble(step.get("id"), quiet.list().get(0).headline()));
+                troubles.add(new Trouble(step.get("id"), quiet.list().get(0).headline()));
             }
         });
         return troubles.stream().findFirst();

@@ -32,6 +32,14 @@ public record Proof(
 
     /** Works the breakdown with every optional step done, with none, and with each of them alone left out. */
     static Optional<Proof> of(Shelf shelf, Skeleton animal, Findings found) {
+        Optional<Proof> proof = inAdvisedOrder(shelf, animal, found);
+        proof.ifPresent(sound -> new OtherOrders(shelf, new Deeds(animal), new CutBook(shelf, animal), Set.of(), found)
+                .check(sound.pieces()));
+        return proof;
+    }
+
+    /** The same for the advised order alone: which orders the needs allow does not hang on the number of ribs. */
+    static Optional<Proof> inAdvisedOrder(Shelf shelf, Skeleton animal, Findings found) {
         CutBook cuts = new CutBook(shelf, animal);
         Deeds deeds = new Deeds(animal);
         Optional<List<Freed>> all = new Working(shelf, deeds, cuts, Set.of(), found).done();
@@ -50,7 +58,6 @@ public record Proof(
                         .done()
                         .isPresent();
         everyCutIsFreed(shelf, cuts, all.get(), found);
-        new OtherOrders(shelf, deeds, cuts, Set.of(), found).check(all.get());
         return soundWithout && without.size() == optional.size()
                 ? Optional.of(told(shelf, animal, all.get(), without))
                 : Optional.empty();

@@ -15,9 +15,7 @@ final class Remainders {
     private final Findings found;
 
     private Remainders(Shelf shelf, Findings found) {
-        shelf.cuts()
-                .all("cuts[]")
-                .forEach(cut -> cuts.put(cut.get("id").text(), cut));
+        shelf.cuts().all("cuts[]").forEach(cut -> cuts.put(cut.get("id").text(), cut));
         this.found = found;
     }
 

@@ -37,9 +37,11 @@ final class Shown {
     }
 
     private Stream<String> touched(String written) {
-        return ids.expand(written).stream().map(Shown::whole).flatMap(id -> animal.joint(id)
-                .map(joint -> Stream.of(joint.boneA(), joint.boneB()))
-                .orElse(Stream.of(id)));
+        return ids.expand(written).stream()
+                .map(Shown::whole)
+                .flatMap(id -> animal.joint(id)
+                        .map(joint -> Stream.of(joint.boneA(), joint.boneB()))
+                        .orElse(Stream.of(id)));
     }
 
     /** By bone, what touches it though the list does not name it. */
@@ -47,9 +49,11 @@ final class Shown {
         Set<String> named = bones(list);
         Map<String, List<Node>> missing = new LinkedHashMap<>();
         for (Node id : written) {
-            touched(id.text()).filter(bone -> !named.contains(bone)).findFirst().ifPresent(bone -> missing.computeIfAbsent(
-                            bone, any -> new ArrayList<>())
-                    .add(id));
+            touched(id.text())
+                    .filter(bone -> !named.contains(bone))
+                    .findFirst()
+                    .ifPresent(bone -> missing.computeIfAbsent(bone, any -> new ArrayList<>())
+                            .add(id));
         }
         return missing;
     }

@@ -35,8 +35,7 @@ final class Sides {
                 .toList();
         Node bones = step.get("landmark").get("bones");
         List<Node> named = done.isEmpty() ? bones.items() : done;
-        List<Node> sided =
-                named.stream().filter(id -> Ids.isSided(id.text())).toList();
+        List<Node> sided = named.stream().filter(id -> Ids.isSided(id.text())).toList();
         boolean freesFlesh = step.get("frees").texts().stream().anyMatch(boneless::contains);
         if (each) {
             freedOnEachSide.addAll(step.get("frees").texts());

@@ -93,8 +93,8 @@ final class Teaching {
                         id,
                         "There is no mark “" + id.text() + "” to count by.",
                         Suggest.nearest(id.text(), missing)
-                                .map(code -> "Did you mean “" + code + "”? ")
-                                .orElse("Take it out. ")
+                                        .map(code -> "Did you mean “" + code + "”? ")
+                                        .orElse("Take it out. ")
                                 + "The four marks are fixed, only their words may change.",
                         new Also("The marks begin in", shelf.marks().place())));
     }

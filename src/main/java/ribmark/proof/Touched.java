@@ -125,8 +125,9 @@ final class Touched {
 
     /** Whether the steps that use a landmark show it, each end of each run. */
     private void isShown(Node landmark) {
-        List<Node> users =
-                shelf.steps().stream().filter(step -> uses(step).contains(landmark)).toList();
+        List<Node> users = shelf.steps().stream()
+                .filter(step -> uses(step).contains(landmark))
+                .toList();
         if (users.isEmpty()) {
             return;
         }

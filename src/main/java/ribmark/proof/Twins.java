@@ -134,9 +134,7 @@ final class Twins {
                 rows.get(one.id()).get(column),
                 "“" + one.id() + "” and “" + other.id() + "” do not mirror each other.",
                 "Compare the two rows: bones, kind and ends must be alike.",
-                new Also(
-                        "The other stands in",
-                        rows.get(other.id()).get(column).place()));
+                new Also("The other stands in", rows.get(other.id()).get(column).place()));
     }
 
     private void holdsItsName(Joint joint) {

@@ -43,10 +43,12 @@ final class Unused {
     }
 
     private void check(String kind, List<Node> ids, Set<String> named) {
-        ids.stream().filter(id -> !named.contains(id.text())).forEach(id -> found.add(
-                "C027",
-                id,
-                "No step names the " + kind + " “" + id.text() + "”.",
-                "Name it in the step it belongs to, or take it out."));
+        ids.stream()
+                .filter(id -> !named.contains(id.text()))
+                .forEach(id -> found.add(
+                        "C027",
+                        id,
+                        "No step names the " + kind + " “" + id.text() + "”.",
+                        "Name it in the step it belongs to, or take it out."));
     }
 }

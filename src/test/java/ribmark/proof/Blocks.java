@@ -38,16 +38,23 @@ final class Blocks {
         kinds.put("id given twice", this::twice);
         kinds.put("line left out", this::lineLeftOut);
         kinds.put("step not asked about", () -> onlyOne("step not asked about", "assessments/lamb/questions.yaml"));
-        kinds.put("claim without source", () -> pen.change(
+        kinds.put(
                 "claim without source",
-                pen.spots(Slips.STAGES + "|" + Slips.CUTS, "^    rests-on: ?(\n(?:      - .*\n?)+)"),
-                claims -> " []\n").map(m -> new Mutant(m.kind(), m.file(), m.text(), m.line(), 15, m.shown())));
-        kinds.put("end of a piece", () -> pen.change(
+                () -> pen.change(
+                                "claim without source",
+                                pen.spots(Slips.STAGES + "|" + Slips.CUTS, "^    rests-on: ?(\n(?:      - .*\n?)+)"),
+                                claims -> " []\n")
+                        .map(m -> new Mutant(m.kind(), m.file(), m.text(), m.line(), 15, m.shown())));
+        kinds.put(
                 "end of a piece",
-                pen.spots(Slips.CUTS, "becomes: (parted|saleable|bone|offcut)\n    bones: \\[[^\\]]"),
-                word -> word.equals("parted") ? pen.any(List.of("saleable", "bone")) : "parted"));
-        kinds.put("may be left out", () -> pen.changeNowhere(
-                "may be left out", worksWithPieces(), word -> word.equals("true") ? "false" : "true"));
+                () -> pen.change(
+                        "end of a piece",
+                        pen.spots(Slips.CUTS, "becomes: (parted|saleable|bone|offcut)\n    bones: \\[[^\\]]"),
+                        word -> word.equals("parted") ? pen.any(List.of("saleable", "bone")) : "parted"));
+        kinds.put(
+                "may be left out",
+                () -> pen.changeNowhere(
+                        "may be left out", worksWithPieces(), word -> word.equals("true") ? "false" : "true"));
     }
 
     Map<String, Supplier<Optional<Mutant>>> kinds() {
@@ -55,7 +62,8 @@ final class Blocks {
     }
 
     private void read(String file) {
-        Matcher found = Pattern.compile("(?ms)^  - id: (\\S+)\n.*?(?=^  - id: |\\z)").matcher(pen.text(file));
+        Matcher found =
+                Pattern.compile("(?ms)^  - id: (\\S+)\n.*?(?=^  - id: |\\z)").matcher(pen.text(file));
         while (found.find()) {
             String block = found.group();
             Matcher needs = Pattern.compile("(?m)^    needs: \\[(.*)\\]$").matcher(block);
@@ -63,8 +71,7 @@ final class Blocks {
                     ? Arrays.asList(needs.group(1).split(", *"))
                     : List.of();
             boolean works = !block.contains("operations: []");
-            steps.put(
-                    found.group(1), new Written(found.group(1), file, found.start(), found.end(), needed, works));
+            steps.put(found.group(1), new Written(found.group(1), file, found.start(), found.end(), needed, works));
         }
     }
 
@@ -151,7 +158,8 @@ final class Blocks {
         });
         List<String> left = step.needs().stream().filter(n -> !n.equals(need)).toList();
         return missed
-                ? needs(step).map(spot -> pen.replaced("need left out", spot, "[" + String.join(", ", left) + "]", false))
+                ? needs(step)
+                        .map(spot -> pen.replaced("need left out", spot, "[" + String.join(", ", left) + "]", false))
                 : Optional.empty();
     }
 
@@ -171,7 +179,9 @@ final class Blocks {
                 .replaceAll(", \\]", "]")
                 .replaceAll("    operations:\n      - (?:sever|lift): \\[\\]\n(?!      )", "    operations: []\n")
                 .replaceAll("\n      - (?:sever|lift): \\[\\](?=\n)", "")
-                .replaceAll("    operations:\n      - saw: \\[\\]\n        plane: \\S+\n(?!      )", "    operations: []\n");
+                .replaceAll(
+                        "    operations:\n      - saw: \\[\\]\n        plane: \\S+\n(?!      )",
+                        "    operations: []\n");
         return new Mutant(m.kind(), m.file(), text, Mutant.NOWHERE, 0, m.shown());
     }
 
@@ -213,7 +223,8 @@ final class Blocks {
     /** Moves the only entry of a step to another step. */
     private Optional<Mutant> onlyOne(String kind, String file) {
         List<Pen.Spot> pointers = pen.spots(file.replace(".", "\\."), "step: ([a-z-]+)");
-        Map<String, Long> many = pointers.stream().collect(Collectors.groupingBy(pen::at, HashMap::new, Collectors.counting()));
+        Map<String, Long> many =
+                pointers.stream().collect(Collectors.groupingBy(pen::at, HashMap::new, Collectors.counting()));
         List<Pen.Spot> alone =
                 pointers.stream().filter(spot -> many.get(pen.at(spot)) == 1).toList();
         return pen.changeNowhere(kind, alone, step -> pen.any(List.copyOf(steps.keySet())));

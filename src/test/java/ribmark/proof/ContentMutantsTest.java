@@ -45,11 +45,17 @@ class ContentMutantsTest {
         assertThat((double) survivors.size() / mutants.size()).as(told).isLessThanOrEqualTo(MANY < 1000 ? 0.04 : 0.01);
         assertThat(wrongLine).as(told).isEmpty();
         assertThat((double) wrongColumn.size() / placed).as(told).isLessThanOrEqualTo(0.05);
-        assertThat((double) messages / (mutants.size() - survivors.size())).as(told).isLessThanOrEqualTo(1.2);
+        assertThat((double) messages / (mutants.size() - survivors.size()))
+                .as(told)
+                .isLessThanOrEqualTo(1.2);
     }
 
     private static String lines(List<Mutant> mutants) {
-        return mutants.isEmpty() ? "" : "\n  " + String.join("\n  ", mutants.stream().map(Mutant::toString).toList());
+        return mutants.isEmpty()
+                ? ""
+                : "\n  "
+                        + String.join(
+                                "\n  ", mutants.stream().map(Mutant::toString).toList());
     }
 
     /** Kind after kind in turn, so that none is missing from a sample; each fault once. */
@@ -80,9 +86,6 @@ class ContentMutantsTest {
             return;
         }
         messages += problems.size();
-        if (System.getProperty("mutants.told") != null && problems.size() > 1) {
-            System.out.println(mutant + "\n" + String.join("\n", problems.stream().map(p -> "    " + p.code() + " " + p.file() + ":" + p.line() + " " + p.headline()).limit(6).toList()));
-        }
         if (mutant.hasPlace()) {
             placed++;
             if (!mutant.isInLineOf(problems)) {

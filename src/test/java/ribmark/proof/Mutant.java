@@ -16,8 +16,8 @@ record Mutant(String kind, String file, String text, int line, int column, Strin
     /** Whether a problem, or one of the other places it names, is in the line of the fault. */
     boolean isInLineOf(List<ContentProblem> problems) {
         return problems.stream()
-                .anyMatch(problem -> isHere(problem.at())
-                        || problem.also().stream().anyMatch(also -> isHere(also.at())));
+                .anyMatch(problem ->
+                        isHere(problem.at()) || problem.also().stream().anyMatch(also -> isHere(also.at())));
     }
 
     /** Whether a problem, or one of the other places it names, is in the column of the fault. */
@@ -25,8 +25,7 @@ record Mutant(String kind, String file, String text, int line, int column, Strin
         return problems.stream()
                 .anyMatch(problem -> isHere(problem.at()) && problem.column() == column
                         || problem.also().stream()
-                                .anyMatch(also ->
-                                        isHere(also.at()) && also.at().column() == column));
+                                .anyMatch(also -> isHere(also.at()) && also.at().column() == column));
     }
 
     private boolean isHere(ContentProblem.Place place) {

@@ -96,7 +96,11 @@ final class Pen {
     Mutant replaced(String kind, Spot spot, String after, boolean placed) {
         String text = files.get(spot.file());
         String changed = text.substring(0, spot.start()) + after + text.substring(spot.end());
-        int line = (int) text.substring(0, spot.start()).chars().filter(c -> c == '\n').count() + 1;
+        int line = (int) text.substring(0, spot.start())
+                        .chars()
+                        .filter(c -> c == '\n')
+                        .count()
+                + 1;
         int lineStart = text.lastIndexOf('\n', spot.start() - 1) + 1;
         String shown = at(spot).strip() + " -> " + after.strip();
         return new Mutant(

@@ -98,7 +98,8 @@ final class Slips {
     /** The numbers of the usual animal: seven neck, thirteen rib, six loin, four sacral and three tail vertebrae. */
     private static String counted(String last) {
         String letters = last.substring(0, last.indexOf('('));
-        int number = Map.of("C", 7, "T", 13, "R", 13, "CC", 13, "L", 6, "S", 4, "Cd", 3).get(letters);
+        int number = Map.of("C", 7, "T", 13, "R", 13, "CC", 13, "L", 6, "S", 4, "Cd", 3)
+                .get(letters);
         return letters + (last.endsWith("-1)") ? number - 1 : number);
     }
 
@@ -120,11 +121,15 @@ final class Slips {
                 pen::typo);
         kind("id typo, mark", pen.spots("assessments/marks\\.yaml", "id: ([a-z-]{3,})"), pen::typo);
         kind("source key typo", pen.spots(ANY, "source: ([A-Z][A-Z0-9-]{2,})"), this::unknownKey);
-        kind("source that was not read", pen.spots(ANY, "source: ([A-Z0-9-]+), basis: published"), key ->
-                pen.any(List.of("CP", "OWN", "J", "MOD")));
+        kind(
+                "source that was not read",
+                pen.spots(ANY, "source: ([A-Z0-9-]+), basis: published"),
+                key -> pen.any(List.of("CP", "OWN", "J", "MOD")));
         kind("bone typo, joint row", pen.spots(".*joints\\.csv", "^[^,]*,[^,]*,[^,]*,([A-Z0-9]{3,}),"), pen::typo);
-        kind("wrong side, bone row", pen.spots(".*skeleton\\.csv", "^[^,]*,[^,]*,[^,]*,([MLR]),"), side ->
-                pen.any(List.of("M", "L", "R", "B")));
+        kind(
+                "wrong side, bone row",
+                pen.spots(".*skeleton\\.csv", "^[^,]*,[^,]*,[^,]*,([MLR]),"),
+                side -> pen.any(List.of("M", "L", "R", "B")));
         kind(
                 "bone number, joint row",
                 pen.spots(".*joints\\.csv", "^(?:IV|CH|IS|SC|CO|CT)-[^,]*,[^,]*,[^,]*,[^,]*?([0-9]+)[LR]?,"),
@@ -143,24 +148,39 @@ final class Slips {
     private void figures() {
         String figure = "(?<![a-z-])(?:" + NUMBERS + "): ";
         kind("sign", pen.spots(ANY, figure + "([1-9][0-9.]*|0\\.[0-9]*[1-9][0-9]*)"), number -> "-" + number);
-        kind("unit beside a figure", pen.spots(ANY, figure + "([0-9]+(?:\\.[0-9]+)?)"), number ->
-                number + pen.any(List.of(" mm", " kg", " %", "g")));
-        kind("unknown unit", pen.spots(".*trim\\.yaml", "unit: (mm|count|ratio)$"), unit ->
-                pen.any(List.of("cm", "kg", "inch", "MM", "mm.")));
+        kind(
+                "unit beside a figure",
+                pen.spots(ANY, figure + "([0-9]+(?:\\.[0-9]+)?)"),
+                number -> number + pen.any(List.of(" mm", " kg", " %", "g")));
+        kind(
+                "unknown unit",
+                pen.spots(".*trim\\.yaml", "unit: (mm|count|ratio)$"),
+                unit -> pen.any(List.of("cm", "kg", "inch", "MM", "mm.")));
         kinds.put(
                 "sum",
                 () -> pen.changeNowhere(
                         "sum", pen.spots(".*references.*", "[ {]expected: ([0-9.]+)"), this::otherExpected));
-        kind("limits crossed, trim", pen.spots(".*trim\\.yaml", "lowest: [1-9][0-9.]*\n +highest: ([0-9.]+)"), high ->
-                "0." + (1 + random.nextInt(9)));
-        kind("limits crossed, bounds", pen.spots(ANY, "lowest-kg: [0-9]+\n +highest-kg: ([0-9]+)"), high ->
-                String.valueOf(1 + random.nextInt(4)));
-        kind("limits crossed, gap", pen.spots(ANY, "balanced-to-percent: [0-9.]+\n +query-to-percent: ([0-9.]+)"), high ->
-                "0." + (1 + random.nextInt(9)));
-        kind("day", pen.spots(ANY, "(?:since|checked): \"([0-9-]+)\""), day ->
-                day.replaceAll("-[0-9]{2}-", "-" + (13 + random.nextInt(80)) + "-"));
-        kind("formula", pen.spots("content/lamb/breakdown\\.yaml", "formula: \"([0-9,]+)\""), formula ->
-                pen.any(List.of("7,13,6,4", "7.13.6.4.3", "7,13,6,4,3,1", "4,13,6,4,3", "7,3,6,4,3", "7,13,6,2,3")));
+        kind(
+                "limits crossed, trim",
+                pen.spots(".*trim\\.yaml", "lowest: [1-9][0-9.]*\n +highest: ([0-9.]+)"),
+                high -> "0." + (1 + random.nextInt(9)));
+        kind(
+                "limits crossed, bounds",
+                pen.spots(ANY, "lowest-kg: [0-9]+\n +highest-kg: ([0-9]+)"),
+                high -> String.valueOf(1 + random.nextInt(4)));
+        kind(
+                "limits crossed, gap",
+                pen.spots(ANY, "balanced-to-percent: [0-9.]+\n +query-to-percent: ([0-9.]+)"),
+                high -> "0." + (1 + random.nextInt(9)));
+        kind(
+                "day",
+                pen.spots(ANY, "(?:since|checked): \"([0-9-]+)\""),
+                day -> day.replaceAll("-[0-9]{2}-", "-" + (13 + random.nextInt(80)) + "-"));
+        kind(
+                "formula",
+                pen.spots("content/lamb/breakdown\\.yaml", "formula: \"([0-9,]+)\""),
+                formula -> pen.any(
+                        List.of("7,13,6,4", "7.13.6.4.3", "7,13,6,4,3,1", "4,13,6,4,3", "7,3,6,4,3", "7,13,6,2,3")));
     }
 
     private String otherExpected(String number) {
@@ -171,16 +191,21 @@ final class Slips {
     private void words() {
         String value = "(?<![a-z-])(?:" + TEXTS + "): (\"[^\"]+\")";
         kind("missing text", pen.spots(ANY, value), text -> pen.any(List.of("\"\"", "\" \"", "null")));
-        kind("heading too long", pen.spots(ANY, "heading: (\"?[A-Z][^\"\n}]*\"?)$"), text ->
-                text.replaceAll("\"$", "") + " and mind what else there is" + (text.endsWith("\"") ? "\"" : ""));
+        kind(
+                "heading too long",
+                pen.spots(ANY, "heading: (\"?[A-Z][^\"\n}]*\"?)$"),
+                text -> text.replaceAll("\"$", "") + " and mind what else there is"
+                        + (text.endsWith("\"") ? "\"" : ""));
         kind(
                 "word not allowed",
                 pen.spots(
                         ANY,
                         "(?<![a-z-])(?:basis|how|critical|becomes|sides|plane|seen|unit): ([a-z][a-z -]{2,}[a-z])(?=[,}\n])"),
                 pen::typo);
-        kind("yes or no", pen.spots(STAGES, "optional: (true|false)$"), word ->
-                pen.any(List.of("yes", "no", "maybe", "\"true\"", "1")));
+        kind(
+                "yes or no",
+                pen.spots(STAGES, "optional: (true|false)$"),
+                word -> pen.any(List.of("yes", "no", "maybe", "\"true\"", "1")));
         kind("name typo", pen.spots(ANY, "^ *(?:- )?([a-z][a-z-]{2,}): "), pen::typo);
         kind("list for a word", pen.spots(STAGES, "^    title: (.+)$"), title -> "[" + title + "]");
         kind("word for a list", pen.spots(STAGES, "^    (?:needs|tools|good): (\\[.*\\])$"), list -> "none");
@@ -190,6 +215,8 @@ final class Slips {
         kinds.put("bracket", () -> pen.changeNowhere("bracket", pen.spots(ANY, "(?<=\\w)(\\])$"), bracket -> ""));
         kinds.put("quote", () -> pen.changeNowhere("quote", pen.spots(ANY, ": (\")[A-Z]"), quote -> ""));
         kind("tab", pen.spots(ANY, "^(    )[a-z]"), spaces -> "\t");
-        kinds.put("comma, row", () -> pen.changeNowhere("comma, row", pen.spots(".*joints\\.csv", "^[^,\"]*(,)"), comma -> ""));
+        kinds.put(
+                "comma, row",
+                () -> pen.changeNowhere("comma, row", pen.spots(".*joints\\.csv", "^[^,\"]*(,)"), comma -> ""));
     }
 }
