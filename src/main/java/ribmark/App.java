@@ -3,6 +3,7 @@ package ribmark;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinLogger;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,9 @@ import ribmark.blocksheet.SignOffPages;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
+import ribmark.bonemap.BoneMap;
+import ribmark.bonemap.BoneMapPages;
+import ribmark.bonemap.BonePictures;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
@@ -46,11 +50,14 @@ import ribmark.people.SignInPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.proof.ContentPages;
+import ribmark.study.PracticePages;
+import ribmark.study.QuestionPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.SlipQuestionPages;
 import ribmark.weighing.TrimPages;
 import ribmark.weighing.WeighUpPages;
 import ribmark.weighing.WeighUpStore;
@@ -95,9 +102,12 @@ public final class App implements AutoCloseable {
         new NewPasswordPages(stores.people, stores.passwords, stores.sessions, stores.links).addTo(routes);
         new PeoplePages(stores.people, stores.groups, stores.links).addTo(routes);
         new CarcasePages(stores.carcases, stores.content.curriculum(), clock, settings.zone()).addTo(routes);
-        new StepPages(stores.content.curriculum()).addTo(routes);
+        BoneMap map = new BoneMap(stores.content.curriculum());
+        new BoneMapPages(map).addTo(routes);
+        BonePictures pictures = new BonePictures(map);
+        new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
-        new StudyPages(stores.content.curriculum()).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
         addStandings();
@@ -106,10 +116,22 @@ public final class App implements AutoCloseable {
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
+    private void addStudy(BonePictures pictures) {
+        Curriculum curriculum = stores.content.curriculum();
+        new StudyPages(curriculum, stores.practising).addTo(routes);
+        new PracticePages(stores.practising, stores.studied, pictures::asked).addTo(routes);
+        new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
+    }
+
     private void addWeighUps() {
+        SlipQuestionPages questions = new SlipQuestionPages(
+                stores.weighUps, stores.weighed, stores.slipAnswers, stores.carcases, stores.content::curriculum);
+        questions.addTo(routes);
         new WeighUpPages(
                         stores.weighUps,
                         stores.weighed,
+                        stores.slipAnswers,
+                        questions,
                         stores.carcases,
                         stores.sheets,
                         stores.content::curriculum,
@@ -126,7 +148,7 @@ public final class App implements AutoCloseable {
                         stores.content.curriculum().breakdown(),
                         settings.zone())
                 .addTo(routes);
-        new MyPages(stores.standings, stores.replies).addTo(routes);
+        new MyPages(stores.standings, stores.replies, stores.practising).addTo(routes);
     }
 
     private void addBlockSheets() {
@@ -171,13 +193,16 @@ public final class App implements AutoCloseable {
         return college.orElseThrow();
     }
 
-    /** Begins to listen on loopback and answers the address. */
+    /** Begins to listen on loopback and answers the address; a port in use is said once, by us. */
     public String start() {
+        JavalinLogger.enabled = false;
         try {
             server.start("127.0.0.1", settings.port());
         } catch (JavalinBindException taken) {
             close();
             throw new Refused("Port " + settings.port() + " is in use. Name another one with --port, or 0 for any.");
+        } finally {
+            JavalinLogger.enabled = true;
         }
         return "http://127.0.0.1:" + server.port();
     }

@@ -23,6 +23,9 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
+import ribmark.study.Practising;
+import ribmark.study.StudyStore;
+import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -42,8 +45,11 @@ final class Stores {
     final Standings standings;
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
+    final SlipAnswerStore slipAnswers;
     final Reports reports;
     final ExportStore exports;
+    final StudyStore studied;
+    final Practising practising;
     final OneTimeLinks links;
     final SessionStore sessions;
     private final Settings settings;
@@ -63,8 +69,11 @@ final class Stores {
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.weighUps = new WeighUpStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, content::curriculum);
+        this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
+        this.studied = new StudyStore(database, clock);
+        this.practising = new Practising(studied, content::curriculum, clock, settings.zone());
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
@@ -85,6 +94,8 @@ final class Stores {
                 standings,
                 reports,
                 exports,
+                studied,
+                practising,
                 content.curriculum(),
                 settings.zone());
     }
@@ -97,7 +108,7 @@ final class Stores {
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
-                        List.of(ReplyStore.MIRROR))
+                        List.of(ReplyStore.MIRROR, SlipAnswerStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }

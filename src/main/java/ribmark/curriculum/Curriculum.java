@@ -7,20 +7,23 @@ import ribmark.competence.EvidenceRule;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
+import ribmark.slips.Model;
 
 /**
  * Everything that is taught and judged for one kind of carcase, proven before it is used; the version is a digest of all
- * the files it was read from.
+ * the files it was read from. Without a weighing model neither slips nor moved lines are looked for.
  */
 public record Curriculum(
         String version,
         Breakdown breakdown,
         Skeleton skeleton,
+        List<MapRow> map,
         List<Cut> cuts,
         List<Landmark> landmarks,
         List<Term> terms,
         List<ReferenceTable> tables,
         List<TrimMeasure> trim,
+        Optional<Model> weighing,
         EvidenceRule rule,
         List<RestsOn> ruleRestsOn,
         List<Scale> scales,

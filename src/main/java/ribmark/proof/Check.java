@@ -28,7 +28,7 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
         return of(files, Optional.empty());
     }
 
-    /** Checks the files, and proves the breakdowns on an animal with these numbers of vertebrae when some are given. */
+    /** Checks the files, and proves the breakdowns on an animal with these numbers when some are given; refuses numbers that no animal of these files can have. */
     public static Check of(ContentFiles files, Optional<Formula> formula) {
         Findings found = new Findings();
         Library library = Library.of(files, found);
@@ -80,7 +80,7 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
 
         /** With one of these among its own files a working would only echo them. */
         private static final List<String> NOT_READY =
-                List.of("C00", "C01", "C020", "C021", "C022", "C023", "C026", "C03", "C044");
+                List.of("C00", "C01", "C020", "C021", "C022", "C023", "C026", "C03", "C046");
 
         /** With one of these what is written for readers would be judged on half of what was meant. */
         private static final List<String> NOT_READABLE = List.of("C00", "C01", "C02");
@@ -126,8 +126,10 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             Optional<Skeleton> rows = SkeletonRows.read(shelf.bones(), shelf.joints(), found);
             rows.ifPresent(animal -> Twins.check(animal, shelf.bones(), shelf.joints(), found));
             String own = shelf.breakdown().get("formula").text();
-            usual = rows.filter(animal -> !found.any(List.of("C022"), List.of(shelf.bones(), shelf.joints())))
-                    .flatMap(animal -> withFormula(animal, own, shelf.breakdown()));
+            Optional<Skeleton> sound =
+                    rows.filter(animal -> !found.any(List.of("C022"), List.of(shelf.bones(), shelf.joints())));
+            sound.ifPresent(animal -> MapCheck.check(shelf, animal, found));
+            usual = sound.flatMap(animal -> withFormula(animal, own, shelf.breakdown()));
             usual.ifPresent(animal -> checkOn(animal, formula));
         }
 

@@ -77,8 +77,8 @@ public final class CheckText {
     private static List<String> counted(Curriculum curriculum) {
         return List.of(wrap(
                 Words.capital(Words.count(curriculum.tables().size(), "table adds", "tables add")) + " up to 100 %, "
-                        + Words.count(curriculum.trim().size(), "trim limit is", "trim limits are") + " in order, "
-                        + Words.count(curriculum.sources().size(), "source is", "sources are") + " named.",
+                        + Words.count(curriculum.trim().size(), "trim limit", "trim limits") + " and "
+                        + Words.count(curriculum.sources().size(), "source", "sources") + " are in order.",
                 ""));
     }
 

@@ -108,7 +108,7 @@ final class FigureReader {
     }
 
     /** What a value says it rests on. */
-    private static List<Ground> grounds(Node node) {
+    static List<Ground> grounds(Node node) {
         return node.get("rests-on").items().stream()
                 .map(fact -> new Ground(
                         fact.get("fact").text(),

@@ -1,6 +1,7 @@
 package ribmark.proof;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribmark.proof.ContentProblem.Also;
+import ribmark.slips.Model;
 
 /** Checks the figures: tables that add up, limits in order, and a basis that fits how its source was seen. */
 final class Figures {
@@ -38,6 +40,9 @@ final class Figures {
         if (figures.isReadable(shelf.breakdown())) {
             figures.inOrder(shelf.breakdown().get("at-intake"), "lowest-kg", "highest-kg");
         }
+        if (figures.isReadable(shelf.weighing())) {
+            shelf.weighing().all("lines[].moves[]").forEach(figures::movesKeepTheWhole);
+        }
         figures.publishedMeansRead();
     }
 
@@ -51,6 +56,9 @@ final class Figures {
         inOrder(table.get("bounds"), "lowest-kg", "highest-kg");
         inOrder(table.get("gap"), "balanced-to-percent", "query-to-percent");
         pairsHaveSpread(table);
+        if (shelf.weighing().isThere()) {
+            spreadsGoTogether(table);
+        }
     }
 
     private void addsUp(Node table) {
@@ -112,6 +120,33 @@ final class Figures {
                                 "Whether it is a pair stands in",
                                 row.get("pair").place()));
             }
+        }
+    }
+
+    private void spreadsGoTogether(Node table) {
+        List<Node> spreads = table.all("rows[].sd");
+        double[] sds = spreads.stream().mapToDouble(Node::number).toArray();
+        if (sds.length > 0) {
+            Model.whyNotWhole(sds)
+                    .ifPresent(why -> found.add(
+                            "C044",
+                            spreads.stream()
+                                    .max(Comparator.comparingDouble(Node::number))
+                                    .orElseThrow(),
+                            why,
+                            "Mend this spread: its square is less than the squares of the others together."));
+        }
+    }
+
+    private void movesKeepTheWhole(Node move) {
+        double sum =
+                move.all("points[].points").stream().mapToDouble(Node::number).sum();
+        if (Math.abs(sum) > BINARY) {
+            found.add(
+                    "C045",
+                    move.get("points"),
+                    String.format(Locale.ROOT, "The points of this move add up to %.2f, not to nothing.", sum),
+                    "What one cut gains another loses. Look for a sign or a figure that is mistyped.");
         }
     }
 

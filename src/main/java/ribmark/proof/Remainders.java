@@ -74,7 +74,7 @@ final class Remainders {
 
     private boolean tell(Node step, Node cut, String headline, String belongs) {
         found.add(
-                "C045",
+                "C047",
                 cut,
                 headline,
                 "Name it under " + belongs + ", and see whether frees and leaves are exchanged.",

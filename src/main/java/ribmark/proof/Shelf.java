@@ -9,6 +9,7 @@ record Shelf(
         List<Node> stages,
         Node bones,
         Node joints,
+        Node map,
         Node landmarks,
         Node cuts,
         Node terms,
@@ -16,6 +17,7 @@ record Shelf(
         Node questions,
         Node evidence,
         Node trim,
+        Node weighing,
         List<Node> tables,
         Node sources,
         Node marks,
@@ -34,6 +36,7 @@ record Shelf(
                         .toList(),
                 library.need(known, ofSpecies + "skeleton.csv", species),
                 library.need(known, ofSpecies + "joints.csv", species),
+                library.need(known, ofSpecies + "bone-map.csv", species),
                 library.need(known, ofSpecies + "landmarks.yaml", species),
                 library.need(known, ofSpecies + "cuts.yaml", species),
                 library.need(known, ofSpecies + "terms.yaml", species),
@@ -41,6 +44,7 @@ record Shelf(
                 library.need(ofAssessments + "questions.yaml", breakdown),
                 library.need(ofAssessments + "evidence.yaml", breakdown),
                 library.need(ofAssessments + "trim.yaml", breakdown),
+                library.maybe(ofAssessments + "weighing-model.yaml"),
                 library.in(ofAssessments + "references/"),
                 library.need("content/sources.yaml", breakdown),
                 library.need("assessments/marks.yaml", breakdown),
@@ -50,7 +54,8 @@ record Shelf(
     /** Every file. */
     List<Node> all() {
         Stream<Node> single = Stream.of(
-                breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, sources, marks, scales);
+                breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, weighing, sources, marks,
+                scales);
         return Stream.of(single, stages.stream(), tables.stream())
                 .flatMap(s -> s)
                 .toList();

@@ -55,7 +55,7 @@ final class Sides {
 
     private void tell(Node step, String sides, String but, Node where) {
         found.add(
-                "C044",
+                "C046",
                 step.get("sides"),
                 "This step is said to be done " + (sides.equals("each") ? "on each side" : sides) + ", but " + but
                         + ".",
@@ -73,7 +73,7 @@ final class Sides {
                     && !bones.isEmpty()
                     && bones.stream().noneMatch(bone -> Ids.isSided(bone.text()))) {
                 found.add(
-                        "C044",
+                        "C046",
                         cut.get("comes"),
                         "“" + id + "” is said to come from each side, but none of its bones has a side.",
                         "Write comes: once, or name its bones with (s) for the left and the right.",
@@ -81,7 +81,7 @@ final class Sides {
             }
             if (boneless.contains(id) && isEach(cut.get("comes")) && !freedOnEachSide.contains(id)) {
                 found.add(
-                        "C044",
+                        "C046",
                         cut.get("comes"),
                         "“" + id + "” is said to come from each side, but no step done on each side frees it.",
                         "Write comes: once, or free it in a step done on each side.");

@@ -15,13 +15,25 @@ public record CarcaseReading(
         boolean kidneysIn,
         Optional<String> fatClass,
         Optional<String> vertebrae,
-        Scale scale) {
+        Scale scale,
+        String typed) {
 
     /** Refuses a carcase that weighs nothing. */
     public CarcaseReading {
         if (weight.grams() == 0) {
             throw new IllegalArgumentException("A carcase must weigh something");
         }
+    }
+
+    /** A carcase of which only the weight was kept: it counts as typed with three places. */
+    public CarcaseReading(
+            Weight weight,
+            boolean hot,
+            boolean kidneysIn,
+            Optional<String> fatClass,
+            Optional<String> vertebrae,
+            Scale scale) {
+        this(weight, hot, kidneysIn, fatClass, vertebrae, scale, weight.kilograms());
     }
 
     /** Its weight once cold, in grams, not rounded: a hot weight is multiplied by the table's factor. */

@@ -2,10 +2,12 @@ package ribmark.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import ribmark.basics.Side;
 import ribmark.curriculum.Limits;
 import ribmark.scoring.Ground;
+import ribmark.scoring.PermissibleError;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.TrimConformity;
 import ribmark.scoring.TrimMeasure;
@@ -15,7 +17,7 @@ public final class Reasons {
 
     private static final String ZETA_RULE =
             "Rule: up to 2 spreads within, below 3 questionable, from 3 outside (ISO 13528); too close to call where a limit"
-                    + " lies inside the share's own doubt.";
+                    + " lies inside the share’s own doubt.";
     private static final String TRIM_RULE =
             "Rule: within from 95\u00a0%, outside up to 5\u00a0%, between them too close to call (ours).";
 
@@ -38,6 +40,10 @@ public final class Reasons {
     public static List<String> of(ScoredCut cut) {
         List<String> lines = new ArrayList<>();
         cut.readings().forEach(reading -> lines.add(read(reading)));
+        cut.readings().stream()
+                .flatMap(reading -> tooCoarse(reading).stream())
+                .distinct()
+                .forEach(lines::add);
         var yield = cut.yield();
         lines.add("Share: " + Numbers.places(yield.percent(), 3) + " ± "
                 + Numbers.places(yield.expandedUncertainty(), 3) + "\u00a0% of the carcase");
@@ -96,6 +102,20 @@ public final class Reasons {
         return "Read: " + side + kg(reading.net().grams(), reading.mass().varianceG2()) + tray + ", scale "
                 + Numbers.plain(reading.scale().divisionG()) + "\u00a0g, scatter "
                 + Numbers.plain(reading.scale().repeatabilityG()) + "\u00a0g";
+    }
+
+    /** Trade scales are mostly of class III; which one a scale has stands on its plate. */
+    private static Optional<String> tooCoarse(Reading reading) {
+        double step = reading.scale().divisionG();
+        double load = reading.net().grams();
+        if (load <= 0 || load >= PermissibleError.CLASS_III.lightest(step)) {
+            return Optional.empty();
+        }
+        return Optional.of("Scale too coarse: its steps of " + Numbers.plain(step) + "\u00a0g alone leave ± "
+                + Numbers.places(PermissibleError.coarseness(load, step), 0)
+                + "\u00a0% of this piece; class III is meant for "
+                + Numbers.plain(PermissibleError.CLASS_III.lightest(step))
+                + "\u00a0g and more (OIML R 76)");
     }
 
     private static String kg(double grams, double varianceG2) {

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
+import ribmark.slips.Finding;
 
 /** The weigh-ups of the college, each reckoned afresh from what was typed. */
 public final class WeighedCarcases {
@@ -26,7 +27,13 @@ public final class WeighedCarcases {
     /** What the apprentice of this sheet freed and how it was trimmed, line by line; the very lines the assessor sees. */
     public List<PageLine> forSheet(BlockSheet sheet) {
         List<PageLine> lines = new ArrayList<>();
-        reckon(sheet.carcase(), List.of()).ifPresent(reckoning -> lines.addAll(reckoning.lines(sheet.id())));
+        reckon(sheet.carcase(), List.of(sheet.id())).ifPresent(reckoning -> {
+            List<PageLine> freed = reckoning.lines(sheet.id());
+            lines.addAll(freed);
+            if (!freed.isEmpty()) {
+                lines.addAll(findingLines(reckoning, sheet.carcase(), finding(reckoning)));
+            }
+        });
         lines.addAll(trimLines(sheet));
         return lines;
     }
@@ -55,13 +62,31 @@ public final class WeighedCarcases {
 
     /** The carcase reckoned through; nothing when nothing was weighed. */
     Optional<Reckoning> reckon(Carcase carcase, Collection<UUID> sheets) {
-        List<KeptReading> counting =
-                store.of(carcase.id()).stream().filter(KeptReading::counts).toList();
+        return reckon(carcase, counting(carcase), sheets);
+    }
+
+    /** What is on the list of a carcase now. */
+    List<KeptReading> counting(Carcase carcase) {
+        return store.of(carcase.id()).stream().filter(KeptReading::counts).toList();
+    }
+
+    /** The same with these readings on the list. */
+    Optional<Reckoning> reckon(Carcase carcase, List<KeptReading> counting, Collection<UUID> sheets) {
         if (counting.isEmpty()) {
             return Optional.empty();
         }
         Curriculum content = curriculum.get();
         CarcaseReading reading = Reckoning.reading(content, carcase);
         return Optional.of(new Reckoning(content, reading, Pieces.of(content, reading), counting, trim(sheets)));
+    }
+
+    /** What the weights say of slips among themselves and of moved lines; nothing where the content has no model of them. */
+    Optional<Finding> finding(Reckoning reckoning) {
+        return reckoning.score().finding(curriculum.get().weighing());
+    }
+
+    /** What the weights would fit, in lines to read. */
+    List<PageLine> findingLines(Reckoning reckoning, Carcase carcase, Optional<Finding> finding) {
+        return FindingLines.of(reckoning, carcase, curriculum.get().weighing(), finding);
     }
 }

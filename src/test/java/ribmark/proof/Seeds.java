@@ -10,9 +10,11 @@ final class Seeds {
     private static final String KID = "content/kid/breakdown.yaml";
     private static final String CUTS = "content/goat/cuts.yaml";
     private static final String MARKS = "content/goat/landmarks.yaml";
+    private static final String MAP = "content/goat/bone-map.csv";
     private static final String TABLE = "assessments/kid/references/small.yaml";
     private static final String TRIM = "assessments/kid/trim.yaml";
     private static final String RULE = "assessments/kid/evidence.yaml";
+    private static final String MODEL = "assessments/kid/weighing-model.yaml";
     private static final String ASKED = "assessments/kid/questions.yaml";
 
     /** What stands in a file, what is put in its place, and after the sign « the spot the check must point at. */
@@ -131,15 +133,26 @@ final class Seeds {
             new Seed("C040", TABLE, "expected: 40.5", "expected: 45.0"),
             new Seed("C041", TRIM, "highest: 5.0", "highest: «0.2"),
             new Seed("C041", TABLE, "highest-kg: 9", "highest-kg: «4"),
+            new Seed("C044", TABLE, "expected: 40.5, sd: 1.5", "expected: 40.5, sd: «2.5"),
+            new Seed("C045", MODEL, "points: [{row: fronts, points: -2}", "points: «[{row: fronts, points: -2.5}"),
+            new Seed("C025", MODEL, "row: saddles", "row: «sadles"),
             new Seed("C042", TABLE, "pair: true, pair-spread: 0.02", "pair: true, pair-spread: «0"),
             new Seed(
-                    "C044",
+                    "C046",
                     FRONT,
                     "sides: once\n    optional: false\n    needs: [mark]",
                     "sides: «each\n    optional: false\n    needs: [mark]"),
-            new Seed("C045", BACK, "frees: [shank]\n    leaves: [leg]", "frees: [«leg]\n    leaves: [shank]"),
+            new Seed("C047", BACK, "frees: [shank]\n    leaves: [leg]", "frees: [«leg]\n    leaves: [shank]"),
             new Seed("C050", ASKED, "step: mark", "step: look"),
-            new Seed("C051", CUTS, "source: BOOK, basis: published", "source: CP, basis: «published"));
+            new Seed("C051", CUTS, "source: BOOK, basis: published", "source: CP, basis: «published"),
+            new Seed("C025", MAP, "lateral,line,hip,hip", "lateral,line,hip,«hop"),
+            new Seed("C060", MAP, "dorsal,bone,FEMR,FEMR", "dorsal,hidden,FEMR,FEMR"),
+            new Seed("C061", MAP, "dorsal,bone,FEMR,FEMR", "dorsal,bone,«FEMX,FEMR"),
+            new Seed("C061", MAP, "lateral,shift,T,T3", "lateral,shift,T,«T8"),
+            new Seed("C062", MAP, "lateral,bone,T1,T1", "lateral,«bon,T1,T1"),
+            new Seed("C062", MAP, "\"100,100 140,100", "\"«100,100 140;100"),
+            new Seed("C062", MAP, "dorsal,bone,FEMR,FEMR", "dorsal,bone,«FEML,FEMR"),
+            new Seed("C062", MAP, "lateral,with,leg,S1", "lateral,with,leg,«hind"));
 
     private Seeds() {}
 }

@@ -1,7 +1,9 @@
 package ribmark.testing;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import ribmark.proof.ContentInUse;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
 import ribmark.scoring.ReferenceTable;
@@ -13,6 +15,7 @@ import ribmark.scoring.ReferenceTable.Losses;
 import ribmark.scoring.ReferenceTable.Row;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
+import ribmark.slips.Model;
 import ribmark.weighing.References;
 
 /** The lamb tables again, typed by hand; another test holds them against the files. */
@@ -24,6 +27,12 @@ public final class Tables {
     public static final TrimMeasure CLEARANCE = measure("leg-line-clearance", "mm", 1.0, 0.0, 15.0);
     public static final TrimMeasure FORE_RIBS = measure("fore-rib-count", "count", 1.0, 6.0, 6.0);
 
+    /** The model of slips and moved lines as it comes with the program; another test looks at its figures. */
+    private static final class Shipped {
+        static final Model MODEL =
+                ContentInUse.read(Optional.empty()).curriculum().weighing().orElseThrow();
+    }
+
     private Tables() {}
 
     public static References lamb() {
@@ -31,7 +40,8 @@ public final class Tables {
                 "lamb",
                 "7,13,6,4,3",
                 List.of(wholesale(), primals(), joints()),
-                List.of(LOIN_FAT, CLEARANCE, FORE_RIBS));
+                List.of(LOIN_FAT, CLEARANCE, FORE_RIBS),
+                Optional.of(Shipped.MODEL));
     }
 
     public static ReferenceTable wholesale() {
