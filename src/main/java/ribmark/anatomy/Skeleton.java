@@ -1,6 +1,7 @@
 package ribmark.anatomy;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ public final class Skeleton {
     private final Map<String, Bone> bones;
     private final Map<String, Joint> joints;
     private final Map<String, Integer> order = new LinkedHashMap<>();
+    private final Map<String, Integer> lasts = new HashMap<>();
     private final Skeleton base;
     private final Spine spine;
     private final Formula formula;
@@ -25,6 +27,9 @@ public final class Skeleton {
         this.bones = byId(bones, Bone::id);
         this.joints = byId(joints, Joint::id);
         this.bones.keySet().forEach(id -> order.put(id, order.size()));
+        this.bones.keySet().stream()
+                .flatMap(id -> Ident.numbered(id).stream())
+                .forEach(id -> lasts.merge(id.letters(), id.number(), Math::max));
         this.base = base == null ? this : base;
         this.spine = base == null ? Spine.of(bones, joints) : base.spine;
         this.formula = formula == null ? ownFormula() : formula;
@@ -91,12 +96,7 @@ public final class Skeleton {
 
     /** The highest number among bones of these letters: none when no bone of this kind of animal ever has them. */
     public OptionalInt last(String letters) {
-        int highest = bones.keySet().stream()
-                .flatMap(id -> Ident.numbered(id).stream())
-                .filter(id -> id.letters().equals(letters))
-                .mapToInt(Ident.Numbered::number)
-                .max()
-                .orElse(0);
+        int highest = lasts.getOrDefault(letters, 0);
         return highest > 0 || regions().contains(letters) ? OptionalInt.of(highest) : OptionalInt.empty();
     }
 

@@ -38,6 +38,10 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
         }
         courses.forEach(course -> course.check(formula));
         unused(library, courses, found);
+        List<Shelf> shelves = courses.stream().map(Course::shelf).toList();
+        if (shelves.stream().noneMatch(shelf -> found.any(List.of("C00", "C01", "C02"), shelf.teaching()))) {
+            Unused.check(shelves, found);
+        }
         List<Proof> proofs = courses.stream().flatMap(c -> c.proof().stream()).toList();
         List<Curriculum> curricula = found.none()
                 ? courses.stream().map(c -> c.curriculum(files.version())).toList()
@@ -75,7 +79,11 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
     private static final class Course {
 
         /** With one of these among its own files a working would only echo them. */
-        private static final List<String> NOT_READY = List.of("C00", "C01", "C020", "C021", "C022", "C023", "C03");
+        private static final List<String> NOT_READY =
+                List.of("C00", "C01", "C020", "C021", "C022", "C023", "C026", "C03", "C046");
+
+        /** With one of these what is written for readers would be judged on half of what was meant. */
+        private static final List<String> NOT_READABLE = List.of("C00", "C01", "C02");
 
         private final Shelf shelf;
         private final Findings found;
@@ -111,29 +119,60 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             Order.check(shelf, found);
             Teaching.check(shelf, found);
             Figures.check(shelf, found);
+            if (!found.any(NOT_READABLE, shelf.teaching())) {
+                Remainders.check(shelf, found);
+                Sides.check(shelf, found);
+            }
+            Optional<Skeleton> rows = SkeletonRows.read(shelf.bones(), shelf.joints(), found);
+            rows.ifPresent(animal -> Twins.check(animal, shelf.bones(), shelf.joints(), found));
             String own = shelf.breakdown().get("formula").text();
-            Optional<Skeleton> drawn = SkeletonRows.read(shelf.bones(), shelf.joints(), found);
-            drawn.ifPresent(bones -> MapCheck.check(shelf, bones, found));
-            usual = drawn.flatMap(bones -> withFormula(bones, own));
-            usual.ifPresent(animal -> BoneNames.checkTeaching(shelf, animal, found));
-            Optional<Skeleton> animal =
-                    formula.isEmpty() ? usual : usual.map(bones -> bones.withFormula(formula.get()));
-            animal.ifPresent(this::prove);
+            Optional<Skeleton> sound =
+                    rows.filter(animal -> !found.any(List.of("C022"), List.of(shelf.bones(), shelf.joints())));
+            sound.ifPresent(animal -> MapCheck.check(shelf, animal, found));
+            usual = sound.flatMap(animal -> withFormula(animal, own, shelf.breakdown()));
+            usual.ifPresent(animal -> checkOn(animal, formula));
         }
 
-        private void prove(Skeleton animal) {
+        private void checkOn(Skeleton animal, Optional<Formula> formula) {
+            BoneNames.checkTeaching(shelf, animal, found);
             BoneNames.checkWork(shelf, animal, found);
+            if (!found.any(NOT_READABLE, shelf.teaching())) {
+                Touched.check(shelf, animal, found);
+            }
             if (!found.any(NOT_READY, shelf.work())) {
                 proof = Proof.of(shelf, animal, found);
             }
+            if (proof.isPresent() && !found.any(List.of("C"), shelf.work())) {
+                onOthers(animal, formula);
+            }
         }
 
-        private Optional<Skeleton> withFormula(Skeleton skeleton, String formula) {
+        /** The animals the breakdown names, or the one asked for. */
+        private void onOthers(Skeleton animal, Optional<Formula> formula) {
+            OtherAnimals others = new OtherAnimals(shelf, animal, found);
+            List<Node> named = shelf.breakdown().all("also-on[].formula");
+            if (formula.isPresent()) {
+                proof = withFormula(animal, formula.get().toString(), shelf.breakdown())
+                        .flatMap(other -> other == animal ? proof : others.prove(other));
+            } else {
+                List<String> sound = new ArrayList<>();
+                for (Node other : named) {
+                    withFormula(animal, other.text(), other)
+                            .flatMap(others::prove)
+                            .ifPresent(holds -> sound.add(holds.formula()));
+                }
+                proof = proof.map(usually -> usually.alsoOn(sound));
+            }
+            others.tellNumbers();
+        }
+
+        private Optional<Skeleton> withFormula(Skeleton skeleton, String formula, Node blamed) {
             try {
                 return Optional.of(skeleton.withFormula(Formula.parse(formula)));
             } catch (Refused e) {
                 if (!found.any(List.of("C01"), List.of(shelf.breakdown()))) {
-                    Saying.of(e).add("C037", shelf.breakdown().get("formula"), found);
+                    Node at = blamed.get("formula").isThere() ? blamed.get("formula") : blamed;
+                    Saying.of(e).add("C037", at, found);
                 }
                 return Optional.empty();
             }

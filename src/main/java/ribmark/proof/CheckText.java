@@ -56,27 +56,30 @@ public final class CheckText {
         String without = proof.piecesWithout().entrySet().stream()
                 .map(entry -> ", " + entry.getValue() + " with " + entry.getKey() + " left out")
                 .collect(Collectors.joining());
+        String others = proof.alsoOn().isEmpty()
+                ? "It was proven on this animal alone."
+                : "It holds on "
+                        + Words.count(
+                                proof.alsoOn().size(),
+                                "other animal that breakdown.yaml names.",
+                                "other animals that breakdown.yaml names.");
         return List.of(
                 wrap(
-                        "The breakdown " + proof.breakdown() + ", " + proof.steps() + " steps in "
-                                + Words.count(proof.stages(), "stage", "stages") + ", is proven on " + proof.bones()
-                                + " bones and " + proof.joints() + " joints (vertebrae " + proof.formula() + ").",
+                        Words.capital(proof.breakdown()) + ": " + proof.steps() + " steps in "
+                                + Words.count(proof.stages(), "stage", "stages") + ", proven on " + proof.bones()
+                                + " bones, " + proof.joints() + " joints (" + proof.formula() + ").",
                         ""),
-                wrap(
-                        "Every step frees what it says when its turn comes, and the farthest other order that the"
-                                + " needs allow leaves the same pieces.",
-                        ""),
-                wrap("Every bone ends in exactly one of " + proof.pieces().size() + " pieces" + without + ".", ""));
+                wrap("Each step frees what it says, in its turn and as early as its needs allow.", ""),
+                wrap("Every bone ends in exactly one of " + proof.pieces().size() + " pieces" + without + ".", ""),
+                others);
     }
 
     private static List<String> counted(Curriculum curriculum) {
-        return List.of(
-                Words.capital(Words.count(curriculum.tables().size(), "reference table adds", "reference tables add"))
-                        + " up to 100 %; "
-                        + Words.count(curriculum.trim().size(), "trim measure has", "trim measures have")
-                        + " limits in order.",
-                "Every figure and claim points at one of "
-                        + curriculum.sources().size() + " sources.");
+        return List.of(wrap(
+                Words.capital(Words.count(curriculum.tables().size(), "table adds", "tables add")) + " up to 100 %, "
+                        + Words.count(curriculum.trim().size(), "trim limit", "trim limits") + " and "
+                        + Words.count(curriculum.sources().size(), "source", "sources") + " are in order.",
+                ""));
     }
 
     private static String problems(List<ContentProblem> problems) {

@@ -1,6 +1,7 @@
 package ribmark.proof;
 
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import ribmark.basics.Words;
@@ -45,7 +46,7 @@ public final class ContentPages {
     }
 
     private List<Fact> proof(Proof proof) {
-        List<Fact> facts = new java.util.ArrayList<>(List.of(
+        List<Fact> facts = new ArrayList<>(List.of(
                 new Fact("Breakdown", proof.breakdown()),
                 new Fact("Vertebrae: neck, rib, loin, sacral, tail", proof.formula()),
                 new Fact("Worked through", proof.stages() + " stages, " + proof.steps() + " steps"),
@@ -54,6 +55,9 @@ public final class ContentPages {
         proof.piecesWithout()
                 .forEach((step, pieces) ->
                         facts.add(new Fact("Without the step “" + title(step) + "”", pieces + " pieces")));
+        if (!proof.alsoOn().isEmpty()) {
+            facts.add(new Fact("Holds on other animals too", String.join("; ", proof.alsoOn())));
+        }
         return facts;
     }
 

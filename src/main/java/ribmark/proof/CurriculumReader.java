@@ -152,7 +152,7 @@ final class CurriculumReader {
 
     private List<Operation> operations(Node step) {
         return step.get("operations").items().stream()
-                .flatMap(written -> Working.operations(written, ids).stream())
+                .flatMap(written -> Deeds.operations(written, ids).stream())
                 .toList();
     }
 

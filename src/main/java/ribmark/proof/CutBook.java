@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import ribmark.anatomy.Ids;
 import ribmark.anatomy.Skeleton;
@@ -14,13 +15,15 @@ import ribmark.curriculum.Cut.Holding;
 /** Which parts of bones each cut holds in one animal. */
 final class CutBook {
 
+    private final Ids ids;
     private final Map<String, Node> cuts = new LinkedHashMap<>();
     private final Map<String, List<Holding>> holdings = new LinkedHashMap<>();
 
     CutBook(Shelf shelf, Skeleton animal) {
+        this.ids = Ids.of(animal);
         for (Node cut : shelf.cuts().all("cuts[]")) {
             cuts.put(cut.get("id").text(), cut);
-            holdings.put(cut.get("id").text(), holdings(cut, Ids.of(animal)));
+            holdings.put(cut.get("id").text(), holdings(cut, ids));
         }
     }
 
@@ -75,6 +78,28 @@ final class CutBook {
                 .filter(entry -> entry.getValue().stream().anyMatch(holding -> same(holding, parts)))
                 .map(Map.Entry::getKey)
                 .findFirst();
+    }
+
+    /** The entries of a list of bones that name a part the free piece lacks, or are nearest to one it has too much. */
+    List<Node> entries(Node list, Side side, List<String> free) {
+        List<String> parts = parts(list.texts(), side, ids);
+        List<String> tooMuch =
+                parts.stream().filter(part -> !free.contains(part)).toList();
+        List<String> missing =
+                free.stream().filter(part -> !parts.contains(part)).toList();
+        return !tooMuch.isEmpty()
+                ? entries(list, tooMuch::contains)
+                : entries(
+                        list,
+                        part -> missing.stream()
+                                .anyMatch(other -> Shown.kind(part).equals(Shown.kind(other))));
+    }
+
+    private List<Node> entries(Node list, Predicate<String> which) {
+        return list.items().stream()
+                .filter(entry -> ids.expand(entry.text()).stream().anyMatch(which))
+                .limit(2)
+                .toList();
     }
 
     static boolean same(Holding holding, List<String> parts) {

@@ -1,8 +1,11 @@
 package ribmark.proof;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,7 +21,7 @@ final class Figures {
     /** Room for the sum of decimal fractions in binary. */
     private static final double BINARY = 1e-9;
 
-    private static final Set<String> READ = Set.of("text", "second-hand", "abstract");
+    private static final Set<String> NOT_READ = Set.of("from memory", "derived", "none");
 
     private final Shelf shelf;
     private final Findings found;
@@ -30,16 +33,32 @@ final class Figures {
 
     static void check(Shelf shelf, Findings found) {
         Figures figures = new Figures(shelf, found);
-        shelf.tables().forEach(figures::addsUp);
-        shelf.tables().forEach(table -> figures.inOrder(table.get("bounds"), "lowest-kg", "highest-kg"));
-        shelf.tables().forEach(table -> figures.inOrder(table.get("gap"), "balanced-to-percent", "query-to-percent"));
-        shelf.tables().forEach(figures::pairsHaveSpread);
-        shelf.trim().all("measures[]").forEach(figures::limits);
-        if (shelf.weighing().isThere()) {
-            shelf.tables().forEach(figures::spreadsGoTogether);
+        shelf.tables().stream().filter(figures::isReadable).forEach(figures::table);
+        if (figures.isReadable(shelf.trim())) {
+            shelf.trim().all("measures[]").forEach(figures::limits);
         }
-        shelf.weighing().all("lines[].moves[]").forEach(figures::movesKeepTheWhole);
+        if (figures.isReadable(shelf.breakdown())) {
+            figures.inOrder(shelf.breakdown().get("at-intake"), "lowest-kg", "highest-kg");
+        }
+        if (figures.isReadable(shelf.weighing())) {
+            shelf.weighing().all("lines[].moves[]").forEach(figures::movesKeepTheWhole);
+        }
         figures.publishedMeansRead();
+    }
+
+    /** A number that is none is told by itself, and no sum is drawn from it. */
+    private boolean isReadable(Node file) {
+        return !found.any(List.of("C01"), List.of(file));
+    }
+
+    private void table(Node table) {
+        addsUp(table);
+        inOrder(table.get("bounds"), "lowest-kg", "highest-kg");
+        inOrder(table.get("gap"), "balanced-to-percent", "query-to-percent");
+        pairsHaveSpread(table);
+        if (shelf.weighing().isThere()) {
+            spreadsGoTogether(table);
+        }
     }
 
     private void addsUp(Node table) {
@@ -131,22 +150,38 @@ final class Figures {
         }
     }
 
+    /** One message for each source, however many claims rest on it. */
     private void publishedMeansRead() {
-        Set<String> notRead = shelf.sources().all("sources[]").stream()
-                .filter(source -> !READ.contains(source.get("seen").text()))
-                .map(source -> source.get("key").text())
-                .collect(Collectors.toSet());
-        shelf.all().stream().flatMap(Figures::claims).forEach(claim -> {
-            if (claim.get("basis").text().equals("published")
-                    && notRead.contains(claim.get("source").text())) {
-                found.add(
-                        "C051",
-                        claim.get("basis"),
-                        "This is called published, but nobody has read “"
-                                + claim.get("source").text() + "”.",
-                        "Write how it is really known, or name the publication it was read in.");
-            }
-        });
+        Map<String, Node> notRead = new LinkedHashMap<>();
+        shelf.sources().all("sources[]").stream()
+                .filter(source -> NOT_READ.contains(source.get("seen").text()))
+                .forEach(source -> notRead.put(source.get("key").text(), source));
+        Map<String, List<Node>> claimed = new LinkedHashMap<>();
+        shelf.all().stream()
+                .flatMap(Figures::claims)
+                .filter(claim -> claim.get("basis").text().equals("published"))
+                .filter(claim -> notRead.containsKey(claim.get("source").text()))
+                .forEach(claim -> claimed.computeIfAbsent(claim.get("source").text(), key -> new ArrayList<>())
+                        .add(claim));
+        claimed.forEach((key, claims) -> notRead(claims, notRead.get(key)));
+    }
+
+    private void notRead(List<Node> claims, Node source) {
+        Node first = claims.get(0);
+        List<Also> also = new ArrayList<>();
+        also.add(new Also("Its source is named in", first.get("source").place()));
+        also.add(new Also("How that was seen stands in", source.get("seen").place()));
+        claims.stream()
+                .skip(1)
+                .forEach(claim ->
+                        also.add(new Also("So is another in", claim.get("basis").place())));
+        found.add(
+                "C051",
+                first.get("basis"),
+                "This is called published, but nobody has read “"
+                        + first.get("source").text() + "”.",
+                "Write how it is really known, or name the publication it was read in.",
+                also.toArray(Also[]::new));
     }
 
     private static Stream<Node> claims(Node file) {

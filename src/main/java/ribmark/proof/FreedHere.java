@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import ribmark.anatomy.Animal;
+import ribmark.anatomy.Joint;
 import ribmark.anatomy.Part;
 import ribmark.anatomy.Piece;
 import ribmark.basics.Words;
@@ -33,8 +36,8 @@ final class FreedHere {
     }
 
     /** Whether all is as the step says. */
-    boolean check(List<Piece> before, List<Piece> after) {
-        Set<List<String>> fresh = fresh(before, after);
+    boolean check(List<Piece> before, List<Piece> after, Animal animal) {
+        Set<List<String>> fresh = before == after ? new LinkedHashSet<>() : fresh(before, after);
         Set<List<String>> present =
                 new LinkedHashSet<>(after.stream().map(Piece::names).toList());
         Map<Node, Holding> absent = new LinkedHashMap<>();
@@ -50,9 +53,13 @@ final class FreedHere {
                 }
             }
         }
-        absent.forEach((named, holding) -> notFree(named, holding, fresh));
-        fresh.forEach(this::unnamed);
-        return absent.isEmpty() && fresh.isEmpty();
+        boolean sound = absent.isEmpty() && fresh.isEmpty();
+        absent.entrySet().stream()
+                .findFirst()
+                .ifPresentOrElse(
+                        first -> notFree(first.getKey(), first.getValue(), absent.keySet(), fresh, animal),
+                        () -> fresh.stream().findFirst().ifPresent(this::unnamed));
+        return sound;
     }
 
     private List<Node> named() {
@@ -109,23 +116,69 @@ final class FreedHere {
                 && ends.subList(0, depth).equals(old.halves().ends());
     }
 
-    private void notFree(Node named, Holding holding, Set<List<String>> fresh) {
+    private void notFree(Node named, Holding holding, Set<Node> absent, Set<List<String>> fresh, Animal animal) {
         Optional<List<String>> nearest = fresh.stream()
                 .filter(parts -> parts.stream().anyMatch(holding.parts()::contains))
                 .max(Comparator.comparingLong(parts ->
                         parts.stream().filter(holding.parts()::contains).count()));
-        nearest.ifPresent(fresh::remove);
-        String help = nearest.map(parts -> difference(holding.parts(), parts))
-                .orElse(
-                        "What it should hold still hangs on other bones, or hangs together no more. Look at the operations.");
+        List<String> holds = allThere(holding, animal) ? animal.heldBy(holding.parts()) : List.of();
+        String help = !holds.isEmpty() && holds.size() <= NAMED
+                ? stillHeld(holds, animal)
+                : nearest.map(parts -> difference(holding.parts(), parts))
+                        .orElse(
+                                "What it should hold still hangs on other bones, or hangs together no more. Look at the operations.");
         found.add(
                 "C034",
                 named,
                 "“" + named.text() + "” does not come free here with the bones it is said to hold.",
                 help,
-                new Also(
-                        "Its bones stand in",
-                        cuts.node(named.text()).get("bones").place()));
+                places(named, holding, absent, nearest.orElse(List.of())));
+    }
+
+    /** Where the other halves of the cause may stand: the bones of the cut, its sides, and what the step does. */
+    private Also[] places(Node named, Holding holding, Set<Node> absent, List<String> free) {
+        Node cut = cuts.node(named.text());
+        List<Also> places = new ArrayList<>();
+        for (Node list : List.of(cut.get("bones"), cut.get("or"))) {
+            List<Node> entries = cuts.entries(list, holding.side(), free);
+            for (Node entry : entries.isEmpty() && list.isThere() ? List.of(list) : entries) {
+                places.add(new Also("Its bones stand in", entry.place()));
+            }
+        }
+        places.add(new Also("How often it comes stands in", cut.get("comes").place()));
+        step.get("operations").items().forEach(operation -> {
+            Deeds.written(operation).stream()
+                    .findFirst()
+                    .ifPresent(id -> places.add(new Also("The step works in", id.place())));
+            if (operation.get("plane").isThere()) {
+                places.add(new Also(
+                        "The saw goes as told in", operation.get("plane").place()));
+            }
+        });
+        absent.stream().skip(1).forEach(other -> places.add(new Also("Nor does another, in", other.place())));
+        return places.toArray(Also[]::new);
+    }
+
+    /** Names every joint and soft edge that still ties it to the rest. */
+    private static String stillHeld(List<String> holds, Animal animal) {
+        String named = Words.list(holds.stream()
+                .map(hold -> soft(hold, animal) ? "the soft edge " + hold : hold)
+                .toList());
+        return "It is still held by " + named + ". Sever it in this step or before, or mend the bones of the cut.";
+    }
+
+    private static boolean allThere(Holding holding, Animal animal) {
+        return animal.parts().stream()
+                .map(Part::name)
+                .collect(Collectors.toSet())
+                .containsAll(holding.parts());
+    }
+
+    private static boolean soft(String hold, Animal animal) {
+        return animal.skeleton()
+                .joint(hold.replaceAll("\\..*", ""))
+                .filter(Joint::isSoft)
+                .isPresent();
     }
 
     private static String difference(List<String> wanted, List<String> free) {

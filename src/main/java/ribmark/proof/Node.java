@@ -114,7 +114,7 @@ final class Node {
     }
 
     boolean yes() {
-        return value.asBoolean();
+        return value.isBoolean() && value.asBoolean();
     }
 
     List<String> texts() {

@@ -80,26 +80,51 @@ final class Order {
 
     private void standsInOrder() {
         Set<String> before = new HashSet<>();
+        List<Node> acrossStages = new ArrayList<>();
         steps.forEach((id, step) -> {
+            List<Node> early = new ArrayList<>();
             for (Node need : needs(id)) {
                 if (steps.containsKey(need.text()) && !before.contains(need.text()) && !circled.contains(id)) {
-                    tooEarly(id, need);
+                    boolean sameStage = steps.get(need.text()).file().equals(need.file());
+                    (sameStage ? early : acrossStages).add(need);
                 }
                 optionalNeed(id, need);
             }
+            tooEarly(early);
             before.add(id);
         });
+        tooEarly(acrossStages);
     }
 
-    private void tooEarly(String id, Node need) {
+    /** One message for a step that stands in the wrong place, and one for stages that do, however many needs show it. */
+    private void tooEarly(List<Node> needs) {
+        if (needs.isEmpty()) {
+            return;
+        }
+        List<Also> also = new ArrayList<>();
+        for (Node need : needs) {
+            if (need != needs.get(0)) {
+                also.add(new Also("The same is so in", need.place()));
+            }
+            also.add(new Also(
+                    "“" + need.text() + "” stands in",
+                    steps.get(need.text()).get("id").place()));
+        }
+        String id = idOf(needs.get(0));
         found.add(
                 "C031",
-                need,
-                "The step “" + id + "” stands before “" + need.text() + "”, which it needs.",
-                "Move one of the two, or take out this need.",
-                new Also(
-                        "The later one stands in",
-                        steps.get(need.text()).get("id").place()));
+                needs.get(0),
+                "The step “" + id + "” stands before “" + needs.get(0).text() + "”, which it needs.",
+                "Move one of the two, or their stages, or take out this need.",
+                also.toArray(Also[]::new));
+    }
+
+    private String idOf(Node need) {
+        return steps.entrySet().stream()
+                .filter(step -> step.getValue().get("needs").items().contains(need))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
     }
 
     private void optionalNeed(String id, Node need) {

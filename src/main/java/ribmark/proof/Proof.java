@@ -9,7 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import ribmark.anatomy.Skeleton;
 
-/** What was shown of one breakdown on one animal: the pieces it ends in, and how many when an optional step is left out. */
+/**
+ * What was shown of one breakdown on one animal: the pieces it ends in, how many when an optional step is left out, and other
+ * animals it holds on too.
+ */
 public record Proof(
         String breakdown,
         String formula,
@@ -18,34 +21,53 @@ public record Proof(
         int bones,
         int joints,
         List<Freed> pieces,
-        Map<String, Integer> piecesWithout) {
+        Map<String, Integer> piecesWithout,
+        List<String> alsoOn) {
+
+    /** The same, known to hold on animals with these numbers of vertebrae as well. */
+    Proof alsoOn(List<String> formulas) {
+        return new Proof(
+                breakdown, formula, stages, steps, bones, joints, pieces, piecesWithout, List.copyOf(formulas));
+    }
 
     /** Works the breakdown with every optional step done, with none, and with each of them alone left out. */
     static Optional<Proof> of(Shelf shelf, Skeleton animal, Findings found) {
+        Optional<Proof> proof = inAdvisedOrder(shelf, animal, found);
+        proof.ifPresent(sound -> new OtherOrders(shelf, new Deeds(animal), new CutBook(shelf, animal), Set.of(), found)
+                .check(sound.pieces()));
+        return proof;
+    }
+
+    /** The same for the advised order alone: which orders the needs allow does not hang on the number of ribs. */
+    static Optional<Proof> inAdvisedOrder(Shelf shelf, Skeleton animal, Findings found) {
         CutBook cuts = new CutBook(shelf, animal);
-        List<String> optional = shelf.steps().stream()
-                .filter(step -> step.get("optional").yes())
-                .map(step -> step.get("id").text())
-                .toList();
-        Optional<List<Freed>> all = new Working(shelf, animal, cuts, Set.of(), found).done();
+        Deeds deeds = new Deeds(animal);
+        Optional<List<Freed>> all = new Working(shelf, deeds, cuts, Set.of(), found).done();
         if (all.isEmpty()) {
             return Optional.empty();
         }
+        List<String> optional = optional(shelf);
         Map<String, Integer> without = new LinkedHashMap<>();
         for (String step : optional) {
-            new Working(shelf, animal, cuts, Set.of(step), found)
+            new Working(shelf, deeds, cuts, Set.of(step), found)
                     .done()
                     .ifPresent(pieces -> without.put(step, pieces.size()));
         }
         boolean soundWithout = optional.size() < 2
-                || new Working(shelf, animal, cuts, new HashSet<>(optional), found)
+                || new Working(shelf, deeds, cuts, new HashSet<>(optional), found)
                         .done()
                         .isPresent();
         everyCutIsFreed(shelf, cuts, all.get(), found);
-        OtherOrder.check(shelf, animal, all.get(), found);
         return soundWithout && without.size() == optional.size()
                 ? Optional.of(told(shelf, animal, all.get(), without))
                 : Optional.empty();
+    }
+
+    static List<String> optional(Shelf shelf) {
+        return shelf.steps().stream()
+                .filter(step -> step.get("optional").yes())
+                .map(step -> step.get("id").text())
+                .toList();
     }
 
     private static Proof told(Shelf shelf, Skeleton animal, List<Freed> pieces, Map<String, Integer> without) {
@@ -57,7 +79,8 @@ public record Proof(
                 animal.bones().size(),
                 animal.joints().size(),
                 pieces,
-                without);
+                without,
+                List.of());
     }
 
     private static void everyCutIsFreed(Shelf shelf, CutBook cuts, List<Freed> pieces, Findings found) {
@@ -70,10 +93,18 @@ public record Proof(
         for (String cut : cuts.ids()) {
             boolean lost = cuts.hasBones(cut) && !cuts.isParted(cut) && !left.contains(cut);
             boolean gathered = !cuts.hasBones(cut) && cuts.isLeftOver(cut);
+            Node other = cuts.node(cut).get("or");
+            if (other.isThere() && optional(shelf).isEmpty()) {
+                found.add(
+                        "C036",
+                        other,
+                        "The other bones of “" + cut + "” never come, because no step may be left out.",
+                        "Take them out, or write optional: true at the step that may be left out.");
+            }
             if (!named.contains(cut) && !gathered || lost) {
                 found.add(
                         "C036",
-                        cuts.node(cut).get("id"),
+                        cuts.node(cut).get(named.contains(cut) ? "becomes" : "id"),
                         "“" + cut + "” is "
                                 + (named.contains(cut) ? "not there when all is done." : "freed by no step."),
                         named.contains(cut)

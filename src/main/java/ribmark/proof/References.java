@@ -1,11 +1,12 @@
 package ribmark.proof;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.Set;
 import ribmark.basics.Suggest;
 import ribmark.proof.ContentProblem.Also;
 
@@ -13,17 +14,15 @@ import ribmark.proof.ContentProblem.Also;
 final class References {
 
     /** Without these the steps cannot be worked through. */
-    private static final List<String> WORK = List.of("step ", "cut ");
-
-    /** An id or key that could be pointed at; with any other, what points at it is not to blame. */
-    private static final Pattern WRITTEN = Pattern.compile("[A-Za-z][A-Za-z0-9-]*");
+    private static final List<String> WORK = List.of("step", "cut");
 
     private final Shelf shelf;
     private final Findings found;
     private final Map<String, Map<String, Node>> known = new LinkedHashMap<>();
     private final List<String> incomplete = new ArrayList<>();
-    private final Map<String, List<Node>> dangling = new LinkedHashMap<>();
-    private final Map<String, Optional<Node>> near = new LinkedHashMap<>();
+    private final Map<List<String>, List<Node>> dangling = new LinkedHashMap<>();
+    private final Map<String, Integer> twice = new LinkedHashMap<>();
+    private final Map<String, Set<String>> pointedAt = new LinkedHashMap<>();
 
     private References(Shelf shelf, Findings found) {
         this.shelf = shelf;
@@ -57,6 +56,9 @@ final class References {
         }
         shelf.stages().forEach(stage -> learn("step", "id", stage, "steps[]"));
         shelf.steps().forEach(step -> unique(new LinkedHashMap<>(), "fault", "id", step.all("faults[]")));
+        if (!shelf.tables().stream().allMatch(Node::isThere)) {
+            incomplete.add("row");
+        }
         shelf.tables().forEach(table -> {
             unique(new LinkedHashMap<>(), "row", "cut", table.all("rows[]"));
             table.all("rows[]")
@@ -82,6 +84,7 @@ final class References {
             Node id = entry.get(name);
             Node earlier = id.isThere() ? ids.putIfAbsent(id.text(), id) : null;
             if (earlier != null) {
+                twice.merge(kind, 1, Integer::sum);
                 found.add(
                         "C020",
                         id,
@@ -128,26 +131,44 @@ final class References {
     }
 
     private void point(String kind, Node at) {
-        if (!at.text().isEmpty() && !incomplete.contains(kind) && !of(kind).containsKey(at.text())) {
-            dangling.computeIfAbsent(kind + " “" + at.text() + "”", what -> new ArrayList<>())
+        if (at.text().isEmpty() || incomplete.contains(kind)) {
+            return;
+        }
+        if (of(kind).containsKey(at.text())) {
+            pointedAt.computeIfAbsent(kind, k -> new HashSet<>()).add(at.text());
+        } else {
+            dangling.computeIfAbsent(List.of(kind, at.text()), what -> new ArrayList<>())
                     .add(at);
-            near.put(
-                    kind + " “" + at.text() + "”",
-                    Suggest.nearest(at.text(), of(kind).keySet()).map(of(kind)::get));
         }
     }
 
-    /** One message for each id that is not there, however many point at it. */
+    /** The likeliest meant; of two equally like, the one that nothing points at. */
+    private Optional<Node> near(String kind, String written) {
+        List<String> lonely = of(kind).keySet().stream()
+                .filter(id -> !pointedAt.getOrDefault(kind, Set.of()).contains(id))
+                .toList();
+        Optional<String> best = Suggest.nearest(written, of(kind).keySet());
+        return Suggest.nearest(written, lonely)
+                .filter(id -> Suggest.slips(written, id) <= Suggest.slips(written, best.orElse(id)))
+                .or(() -> best)
+                .map(of(kind)::get);
+    }
+
+    /** One message for each id that is not there, however many point at it; one lost to an id given twice is told there. */
     private void tellDangling() {
         dangling.forEach((what, pointers) -> {
-            Optional<Node> meant = near.get(what);
+            String kind = what.get(0);
+            Optional<Node> meant = near(kind, what.get(1));
+            if (meant.isEmpty() && twice.merge(kind, -1, Integer::sum) >= 0) {
+                return;
+            }
             List<Also> also = new ArrayList<>();
             meant.ifPresent(node -> also.add(new Also("Its nearest stands in", node.place())));
             pointers.stream().skip(1).forEach(other -> also.add(new Also("Also named in", other.place())));
             found.add(
-                    WORK.stream().anyMatch(what::startsWith) ? "C021" : "C025",
+                    WORK.contains(kind) ? "C021" : "C025",
                     pointers.get(0),
-                    "There is no " + what + ".",
+                    "There is no " + kind + " “" + what.get(1) + "”.",
                     meant.map(node -> "Did you mean “" + node.text() + "”?")
                             .orElse("Add it, or name one that is there."),
                     also.toArray(Also[]::new));

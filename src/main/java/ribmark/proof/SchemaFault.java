@@ -3,8 +3,10 @@ package ribmark.proof;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import ribmark.basics.Suggest;
 import ribmark.basics.Words;
 import ribmark.proof.ContentProblem.Place;
@@ -51,12 +53,23 @@ final class SchemaFault {
     }
 
     private void missing(String name) {
+        if (isMisspelt(name)) {
+            return;
+        }
         String headline = capital(ownerTitle()) + " has no " + quoted(name) + ".";
         found.add(
                 "C011",
                 value,
                 headline,
                 "Add it. " + about(owner().path("properties").path(name)));
+    }
+
+    /** A name nobody knows that reads much like this one is told by itself. */
+    private boolean isMisspelt(String name) {
+        JsonNode known = owner().path("properties");
+        return value.children().keySet().stream()
+                .filter(written -> !known.has(written))
+                .anyMatch(written -> Suggest.nearest(written, List.of(name)).isPresent());
     }
 
     private void missingCompanion() {
@@ -90,7 +103,12 @@ final class SchemaFault {
     }
 
     private void repeated() {
-        found.add("C014", value, capital(name()) + " names one thing twice.", "Keep one of the two.");
+        Set<JsonNode> seen = new HashSet<>();
+        Node second = value.items().stream()
+                .filter(item -> !seen.add(item.json()))
+                .findFirst()
+                .orElse(value);
+        found.add("C014", second, capital(name()) + " names one thing twice.", "Keep one of the two.");
     }
 
     private void notOneOf() {

@@ -67,6 +67,11 @@ record Shelf(
                 .toList();
     }
 
+    /** The files that say what is done and where. */
+    List<Node> teaching() {
+        return Stream.concat(work().stream(), Stream.of(landmarks)).toList();
+    }
+
     /** Whether the breakdown names stages and each of them could be read. */
     boolean hasAllStages() {
         return !stages.isEmpty() && stages.stream().allMatch(Node::isThere);

@@ -61,7 +61,7 @@ public final class SkeletonRows {
             return Optional.empty();
         }
         List<Flaw> flaws = Flaw.in(boneRows, jointRows);
-        flaws.forEach(flaw -> Saying.of(flaw.sentence()).add("C022", row(flaw), found));
+        flaws.forEach(flaw -> Saying.of(flaw.sentence()).add("C022", culprit(row(flaw), flaw.sentence()), found));
         return flaws.isEmpty() ? Optional.of(Skeleton.of(boneRows, jointRows)) : Optional.empty();
     }
 
@@ -74,8 +74,16 @@ public final class SkeletonRows {
         try {
             reading.run();
         } catch (Refused e) {
-            Saying.of(e.getMessage()).add("C022", row, found);
+            Saying.of(e.getMessage()).add("C022", culprit(row, e.getMessage()), found);
         }
+    }
+
+    /** The last value of the row that the sentence quotes: the first is its id. */
+    private static Node culprit(Node row, String sentence) {
+        return row.children().values().stream()
+                .filter(value -> sentence.contains("“" + value.text() + "”"))
+                .reduce((first, last) -> last)
+                .orElse(row);
     }
 
     private static Bone bone(Node row) {

@@ -116,7 +116,7 @@ final class StrictYaml {
         }
         refuseAnchors((NodeEvent) event);
         return switch (event.getEventId()) {
-            case Scalar -> Node.scalar(text.place(event), scalar((ScalarEvent) event));
+            case Scalar -> Node.scalar(text.place(event), quoted((ScalarEvent) event));
             case SequenceStart -> list(event, depth);
             default -> map(event, depth);
         };
@@ -175,6 +175,19 @@ final class StrictYaml {
         refuseAnchors((NodeEvent) event);
         String name = ((ScalarEvent) event).getValue();
         return Node.scalar(text.place(event), JsonNodeFactory.instance.textNode(name));
+    }
+
+    /** A quote at the end of a bare word was opened nowhere. */
+    private JsonNode quoted(ScalarEvent event) {
+        if (event.getScalarStyle() == ScalarStyle.PLAIN && event.getValue().endsWith("\"")) {
+            whole = false;
+            found.add(
+                    "C002",
+                    text.place(event),
+                    "This ends with a quote that is opened nowhere.",
+                    "Put a quote before its first letter too, or take this one out.");
+        }
+        return scalar(event);
     }
 
     private static JsonNode scalar(ScalarEvent event) {

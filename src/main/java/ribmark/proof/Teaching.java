@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ribmark.basics.Suggest;
 import ribmark.competence.Mark;
 import ribmark.proof.ContentProblem.Also;
 
@@ -74,21 +76,26 @@ final class Teaching {
         if (given.isEmpty()) {
             return;
         }
-        for (Mark mark : Mark.values()) {
-            if (given.remove(mark.code()) == null) {
-                found.add(
+        List<String> missing = Stream.of(Mark.values())
+                .map(Mark::code)
+                .filter(code -> given.remove(code) == null)
+                .toList();
+        missing.stream()
+                .filter(code -> Suggest.nearest(code, given.keySet()).isEmpty())
+                .forEach(code -> found.add(
                         "C043",
                         shelf.marks(),
-                        "The mark “" + mark.code() + "” is missing.",
-                        "Add it with its word, its gloss and its order.");
-            }
-        }
+                        "The mark “" + code + "” is missing.",
+                        "Add it with its word, its gloss and its order."));
         given.values()
                 .forEach(id -> found.add(
                         "C043",
                         id,
                         "There is no mark “" + id.text() + "” to count by.",
-                        "Take it out: the four marks are fixed, only their words may change.",
+                        Suggest.nearest(id.text(), missing)
+                                        .map(code -> "Did you mean “" + code + "”? ")
+                                        .orElse("Take it out. ")
+                                + "The four marks are fixed, only their words may change.",
                         new Also("The marks begin in", shelf.marks().place())));
     }
 }

@@ -1,31 +1,29 @@
 package ribmark.proof;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import ribmark.anatomy.Animal;
-import ribmark.anatomy.Ids;
-import ribmark.anatomy.Operation;
 import ribmark.anatomy.Piece;
-import ribmark.anatomy.Skeleton;
-import ribmark.basics.Refused;
 import ribmark.curriculum.Cut.Holding;
+import ribmark.proof.ContentProblem.Also;
 
 /** Works one carcase through the steps on the skeleton and checks what each of them frees. */
 final class Working {
 
-    private final Skeleton skeleton;
+    private final Deeds deeds;
     private final CutBook cuts;
     private final List<Node> steps;
     private final Findings found;
     private final Map<List<String>, Freed> names = new LinkedHashMap<>();
+    private final Set<String> spoiled = new HashSet<>();
 
-    Working(Shelf shelf, Skeleton skeleton, CutBook cuts, Set<String> leftOut, Findings found) {
-        this.skeleton = skeleton;
+    Working(Shelf shelf, Deeds deeds, CutBook cuts, Set<String> leftOut, Findings found) {
+        this.deeds = deeds;
         this.cuts = cuts;
         this.found = found;
         this.steps = shelf.steps().stream()
@@ -35,70 +33,42 @@ final class Working {
 
     /** The pieces that are left, or nothing when a step cannot be done or frees something else than it says. */
     Optional<List<Freed>> done() {
-        Animal now = Animal.whole(skeleton);
-        boolean sound = true;
+        Animal now = Animal.whole(deeds.skeleton());
+        List<Piece> pieces = now.pieces();
+        List<Piece> before = pieces;
         for (Node step : steps) {
-            Optional<Animal> after = afterOperations(now, step);
-            if (after.isEmpty()) {
-                return Optional.empty();
+            Optional<Animal> after = isSpoiled(step) ? Optional.empty() : work(now, step);
+            if (after.isPresent() && after.get() != now) {
+                pieces = after.get().pieces();
             }
-            sound &= new FreedHere(step, cuts, names, found)
-                    .check(now.pieces(), after.get().pieces());
-            now = after.get();
-        }
-        return sound ? named(now.pieces()) : Optional.empty();
-    }
-
-    private Optional<Animal> afterOperations(Animal before, Node step) {
-        return after(before, step, (culprit, refused) -> Saying.of(refused).add("C032", culprit, found));
-    }
-
-    /** The animal after a step, or nothing when an operation is refused; then the one told learns which id is to blame. */
-    static Optional<Animal> after(Animal before, Node step, BiConsumer<Node, Refused> told) {
-        Animal now = before;
-        Ids ids = Ids.of(before.skeleton());
-        for (Node written : step.get("operations").items()) {
-            try {
-                now = now.after(operations(written, ids));
-            } catch (Refused e) {
-                told.accept(culprit(written, e.getMessage(), ids), e);
-                return Optional.empty();
+            now = after.orElse(now);
+            if (after.isPresent() && !isSound(step, before, pieces, now)) {
+                spoiled.add(step.get("id").text());
             }
+            before = pieces;
         }
-        return Optional.of(now);
+        return spoiled.isEmpty() ? named(pieces) : Optional.empty();
     }
 
-    /** The operations one written entry stands for in this animal. */
-    static List<Operation> operations(Node written, Ids ids) {
-        return ids.operations(Operation.of(
-                texts(written, "sever"),
-                texts(written, "saw"),
-                written.get("plane").maybeText().orElse(null),
-                texts(written, "lift")));
+    private boolean isSound(Node step, List<Piece> before, List<Piece> pieces, Animal animal) {
+        return new FreedHere(step, cuts, names, found).check(before, pieces, animal);
     }
 
-    private static List<String> texts(Node written, String verb) {
-        return written.get(verb).isThere() ? written.get(verb).texts() : null;
+    private Optional<Animal> work(Animal before, Node step) {
+        return deeds.after(before, step, (culprit, refused) -> {
+            spoiled.add(step.get("id").text());
+            Node plane = step.all("operations[].plane").stream().findFirst().orElse(culprit);
+            Saying.of(refused).add("C032", culprit, found, new Also("The step does it in", plane.place()));
+        });
     }
 
-    /** The written id the refusal speaks of: the one that stands for the id it quotes. */
-    private static Node culprit(Node written, String sentence, Ids ids) {
-        for (String verb : List.of("sever", "saw", "lift")) {
-            for (Node id : written.get(verb).items()) {
-                if (standsFor(id.text(), ids).stream().anyMatch(each -> sentence.contains("“" + each + "”"))) {
-                    return id;
-                }
-            }
+    /** What follows from a step that went wrong would only echo it. */
+    private boolean isSpoiled(Node step) {
+        boolean spoilt = step.get("needs").texts().stream().anyMatch(spoiled::contains);
+        if (spoilt) {
+            spoiled.add(step.get("id").text());
         }
-        return written;
-    }
-
-    private static List<String> standsFor(String expression, Ids ids) {
-        try {
-            return ids.expand(expression);
-        } catch (Refused e) {
-            return List.of(expression);
-        }
+        return spoilt;
     }
 
     private Optional<List<Freed>> named(List<Piece> pieces) {
