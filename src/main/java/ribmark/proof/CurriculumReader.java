@@ -43,7 +43,7 @@ final class CurriculumReader {
                 each(shelf.cuts(), "cuts[]", this::cut),
                 each(shelf.landmarks(), "landmarks[]", this::landmark),
                 each(shelf.terms(), "terms[]", this::term),
-                shelf.tables().stream().map(figures::table).toList(),
+                shelf.tables().stream().map(TableReader::table).toList(),
                 each(shelf.trim(), "measures[]", figures::measure),
                 figures.rule(shelf.evidence().get("rule")),
                 restsOn(shelf.evidence().get("rule")),

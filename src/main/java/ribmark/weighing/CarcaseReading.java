@@ -7,6 +7,7 @@ import ribmark.scoring.Conditions;
 import ribmark.scoring.CutYield.Mass;
 import ribmark.scoring.ReferenceTable.Hot;
 import ribmark.scoring.Scale;
+import ribmark.scoring.Vertebrae;
 
 /** The whole carcase on the scale, with what must travel with its weight: hot or cold, kidneys in or out. */
 public record CarcaseReading(
@@ -37,8 +38,13 @@ public record CarcaseReading(
         return new Mass(coldG(factor).doubleValue(), share * share * scale.varianceG2() + ofFactor * ofFactor);
     }
 
-    /** What a table asks of a carcase. */
+    /** How its vertebrae differ from the usual ones, where they were counted. */
+    public Vertebrae against(String usual) {
+        return vertebrae.map(counted -> Vertebrae.compared(counted, usual)).orElse(Vertebrae.USUAL);
+    }
+
+    /** What a table asks of a carcase, but for its vertebrae. */
     public Conditions conditions(Hot factor) {
-        return new Conditions(coldG(factor).movePointLeft(3).doubleValue(), kidneysIn, fatClass);
+        return new Conditions(coldG(factor).movePointLeft(3).doubleValue(), kidneysIn, fatClass, Vertebrae.USUAL);
     }
 }

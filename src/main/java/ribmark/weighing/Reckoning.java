@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.UUID;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
+import ribmark.scoring.Vertebrae;
 import ribmark.weighing.Assembly.Placed;
 
 /** Everything weighed on one carcase, reckoned through as the {@code score} command does, and put into lines to read. */
@@ -47,6 +48,12 @@ final class Reckoning {
                 carcase.fatClass(),
                 counted ? Optional.of(carcase.formula(usual)) : Optional.empty(),
                 Assembly.scale(curriculum, carcase.scaleId()));
+    }
+
+    /** How the vertebrae counted on a carcase differ from the usual ones. */
+    static Vertebrae vertebrae(Curriculum curriculum, Carcase carcase) {
+        return reading(curriculum, carcase)
+                .against(curriculum.breakdown().formula().toString());
     }
 
     WeighUpScore score() {

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
+import ribmark.scoring.Vertebrae;
 
 /** The weigh-ups of the college, each reckoned afresh from what was typed. */
 public final class WeighedCarcases {
@@ -34,11 +35,19 @@ public final class WeighedCarcases {
     /** The trim measures of a sheet against their limits. */
     List<PageLine> trimLines(BlockSheet sheet) {
         Saying saying = new Saying(curriculum.get());
-        return trim(List.of(sheet.id())).stream().map(saying::trim).toList();
+        return trim(sheet).stream().map(saying::trim).toList();
     }
 
-    /** The trim measures of some sheets, as the content now limits them. */
-    List<TrimReading> trim(Collection<UUID> sheets) {
+    /** The trim measures of one sheet against the limits of its own carcase. */
+    List<TrimReading> trim(BlockSheet sheet) {
+        Vertebrae vertebrae = Reckoning.vertebrae(curriculum.get(), sheet.carcase());
+        return trim(List.of(sheet.id())).stream()
+                .map(read -> read.on(vertebrae))
+                .toList();
+    }
+
+    /** The trim measures of some sheets, as the content now limits them on the usual animal. */
+    private List<TrimReading> trim(Collection<UUID> sheets) {
         List<TrimReading> readings = new ArrayList<>();
         for (KeptTrim kept : store.trimOf(sheets)) {
             curriculum.get().trim().stream()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,8 +60,8 @@ class TrimConformityTest {
     @Test
     void the_trim_score_is_weighted_as_the_file_says() {
         TrimMeasure once = measure("count", NONE, OptionalDouble.of(0), 0);
-        TrimMeasure thrice =
-                new TrimMeasure("y", "s", "y", "count", 1, NONE, OptionalDouble.of(0), 3, "ours", "", 0, List.of());
+        TrimMeasure thrice = new TrimMeasure(
+                "y", "s", "y", "count", 1, NONE, OptionalDouble.of(0), 3, "ours", "", 0, Optional.empty(), List.of());
         TrimScore score = new TrimScore(List.of(new TrimConformity(once, 0, 1), new TrimConformity(thrice, 1, 1)));
         assertThat(score.score().getAsDouble()).isEqualTo(25);
         assertThat(new TrimScore(List.of()).score()).isEmpty();
@@ -75,6 +76,6 @@ class TrimConformityTest {
     }
 
     private static TrimMeasure measure(String unit, OptionalDouble lowest, OptionalDouble highest, double u) {
-        return new TrimMeasure("x", "s", "x", unit, 1, lowest, highest, 1, "ours", "", u, List.of());
+        return new TrimMeasure("x", "s", "x", unit, 1, lowest, highest, 1, "ours", "", u, Optional.empty(), List.of());
     }
 }

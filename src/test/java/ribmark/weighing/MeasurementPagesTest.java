@@ -1,0 +1,47 @@
+package ribmark.weighing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.OptionalInt;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import ribmark.basics.Side;
+import ribmark.blocksheet.BlockSheet;
+import ribmark.testing.Page;
+import ribmark.testing.TestApp;
+import ribmark.testing.Weighing;
+
+/** What the weigh-up page says beside the weights: another animal, pairs, scales. Weights are invented. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class MeasurementPagesTest {
+
+    private final TestApp app = new TestApp();
+
+    @AfterAll
+    void stop() {
+        app.close();
+    }
+
+    @Test
+    void a_lamb_with_fourteen_pairs_of_ribs_is_expected_to_have_more_middle_and_the_page_says_so() {
+        Weighing on = new Weighing(app, "20.000");
+        on.test.app.carcases().count(on.lamb, OptionalInt.of(14), OptionalInt.empty(), on.maeve);
+        Page page = on.weigh("middle.middle.once", "5.774");
+
+        assertThat(page.text())
+                .contains("Another animal: 7,14,6,4,3 vertebrae counted, 7,13,6,4,3 are usual.")
+                .contains("Middle: 5.774 kg. 28.9 % of the carcase. Expected 28.9 %. Score 100")
+                .contains("One rib is 1.37 points of the best end")
+                .contains("Every spread is multiplied by 1.5");
+
+        BlockSheet sheet = on.sheet("Ada", Side.LEFT, "best-end-and-loin");
+        Page trim = on.browser
+                .open("/block-sheets/" + sheet.id() + "/trim")
+                .fill("trim-best-end-rib-count-left", "8")
+                .press("Keep these measures");
+        assertThat(trim.text())
+                .contains("Within. Ribs in the best end, left: 8. Limit: exactly 8. Score 100")
+                .contains("Limit moved by +1, as this animal was counted.");
+    }
+}
