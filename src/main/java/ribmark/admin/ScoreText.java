@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import ribmark.scoring.TrimConformity;
 import ribmark.weighing.Balance;
+import ribmark.weighing.PairChecked;
 import ribmark.weighing.Reading;
 import ribmark.weighing.Reasons;
 import ribmark.weighing.ScoredCut;
@@ -32,6 +33,9 @@ final class ScoreText {
         score.notes().forEach(lines::add);
         for (ScoredCut cut : score.cuts()) {
             add(VerdictLine.of(cut), Reasons.of(cut));
+        }
+        for (PairChecked pair : score.pairs()) {
+            add(VerdictLine.of(pair), Reasons.of(pair));
         }
         for (Reading reading : score.balancedOnly()) {
             lines.add("Balanced only. " + reading.cut() + ": " + reading.net() + ".");

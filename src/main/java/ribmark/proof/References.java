@@ -111,6 +111,7 @@ final class References {
         list(shelf.trim(), "step", "measures[].step");
         shelf.tables().forEach(table -> {
             list(table, "row", "kidneys-out.leaves-out[]");
+            list(table, "row", "pairs.tolerances[].row");
             list(table, "row", "other-counts.regions[].points[].row");
             list(table, "row", "rows[].part-of[]");
         });

@@ -3,6 +3,7 @@ package ribmark.proof;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import ribmark.scoring.OtherAnimal;
+import ribmark.scoring.PairTolerances;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Region;
 
@@ -29,6 +30,7 @@ final class TableReader {
                         gap.get("query-to-percent").number()),
                 losses(file.get("losses")),
                 other(file.get("other-counts")),
+                pairs(file.get("pairs")),
                 file.all("rows[]").stream().map(TableReader::row).toList(),
                 FigureReader.grounds(file));
     }
@@ -55,6 +57,16 @@ final class TableReader {
                 node.get("of-carcase").get("sd-percent").number(),
                 node.get("of-cut").get("expected-percent").number(),
                 node.get("of-cut").get("sd-percent").number());
+    }
+
+    private static PairTolerances pairs(Node node) {
+        Map<String, Double> percents = new LinkedHashMap<>();
+        node.all("tolerances[]")
+                .forEach(one ->
+                        percents.put(one.get("row").text(), one.get("percent").number()));
+        return node.isThere()
+                ? new PairTolerances(percents, node.get("whose").text(), FigureReader.grounds(node))
+                : PairTolerances.NONE;
     }
 
     private static OtherAnimal other(Node node) {

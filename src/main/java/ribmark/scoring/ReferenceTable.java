@@ -18,6 +18,7 @@ public record ReferenceTable(
         GapLimits gap,
         Losses losses,
         OtherAnimal other,
+        PairTolerances pairs,
         List<Row> rows,
         List<Ground> grounds) {
 
@@ -196,6 +197,6 @@ public record ReferenceTable(
 
     private ReferenceTable with(List<Row> otherRows) {
         return new ReferenceTable(
-                id, title, standing, text, bounds, kidneysOut, hot, gap, losses, other, otherRows, grounds);
+                id, title, standing, text, bounds, kidneysOut, hot, gap, losses, other, pairs, otherRows, grounds);
     }
 }

@@ -18,6 +18,7 @@ final class Notes {
         hot(asTyped).ifPresent(notes::add);
         widened(asTyped).ifPresent(notes::add);
         anotherAnimal(asTyped, adjusted).ifPresent(notes::add);
+        PairChecked.in(adjusted).stream().filter(PairChecked::isNotWithin).forEach(pair -> notes.add(pair.sentence()));
         adjusted.rows().forEach(row -> otherMoment(adjusted, row).ifPresent(notes::add));
         return notes;
     }

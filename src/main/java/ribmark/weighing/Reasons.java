@@ -52,6 +52,21 @@ public final class Reasons {
         return lines;
     }
 
+    /** How left against right of a pair came to its verdict. */
+    public static List<String> of(PairChecked pair) {
+        var difference = pair.difference();
+        List<String> lines = new ArrayList<>();
+        lines.add("Left: " + kg(difference.left().grams(), difference.left().varianceG2()));
+        lines.add("Right: " + kg(difference.right().grams(), difference.right().varianceG2()));
+        lines.add("Apart: " + pair.apart());
+        lines.add("Tolerance: " + pair.limit() + ", here " + Numbers.kilograms(difference.toleranceG()) + "\u00a0kg");
+        lines.add("Probability that they keep it: " + Numbers.places(100 * difference.probability(), 1)
+                + "\u00a0% (JCGM 106)");
+        lines.add(TRIM_RULE);
+        pair.tolerances().grounds().forEach(ground -> lines.add(ground(ground)));
+        return lines;
+    }
+
     /** How a trim measure came to its verdict. */
     public static List<String> of(TrimConformity trim) {
         List<String> lines = new ArrayList<>();

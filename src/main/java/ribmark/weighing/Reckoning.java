@@ -80,7 +80,7 @@ final class Reckoning {
         return pieces;
     }
 
-    /** A line for each cut of the carcase, then one for each piece that is only balanced. */
+    /** A line for each cut of the carcase, one for each pair weighed side by side, then one for each piece that is only balanced. */
     List<PageLine> lines() {
         return lines(score, Optional.empty());
     }
@@ -93,6 +93,7 @@ final class Reckoning {
     private List<PageLine> lines(WeighUpScore part, Optional<UUID> sheet) {
         List<PageLine> lines = new ArrayList<>();
         part.cuts().forEach(cut -> lines.add(saying.cut(cut, part.weighUp())));
+        part.pairs().forEach(pair -> lines.add(saying.pair(pair)));
         placed().stream()
                 .filter(placed ->
                         sheet.isEmpty() || placed.kept().typed().sheet().equals(sheet))

@@ -83,6 +83,24 @@ final class Saying {
                         + row.get().moment();
     }
 
+    /** Left against right of a pair. */
+    PageLine pair(PairChecked pair) {
+        List<Fact> facts = new ArrayList<>();
+        List<String> sentences = new ArrayList<>();
+        sort(Reasons.of(pair), facts, sentences);
+        pair.tolerances().grounds().forEach(ground -> sentences.add(ground(ground)));
+        return new PageLine(
+                Kind.YIELD,
+                step(pair.row().cut()),
+                Words.capital(pair.difference().verdict().word()),
+                pair.row().name() + ", left against right",
+                Words.capital(pair.apart()),
+                "Tolerance: " + pair.limit() + ".",
+                "How we know",
+                facts,
+                sentences);
+    }
+
     /** A trim measure against its limits. */
     PageLine trim(TrimReading trim) {
         var conformity = trim.conformity();

@@ -10,6 +10,12 @@ public final class VerdictLine {
 
     private VerdictLine() {}
 
+    /** {@code Within. Shoulders, left against right: left 0.120 ± 0.010 kg heavier …}. */
+    public static String of(PairChecked pair) {
+        return Words.capital(pair.difference().verdict().word()) + ". "
+                + pair.row().name() + ", left against right: " + pair.apart() + ". Tolerance: " + pair.limit() + ".";
+    }
+
     /** {@code Within. Fores: 7.310 kg, 36.33 %. Expected: 36.30 ± 1.50 %. Score 100.} */
     public static String of(ScoredCut cut) {
         Mass mass = Balances.sum(cut.readings());

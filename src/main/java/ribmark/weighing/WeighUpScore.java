@@ -57,6 +57,11 @@ public record WeighUpScore(
         return trim.score();
     }
 
+    /** Left against right of every pair whose sides were weighed apart. */
+    public List<PairChecked> pairs() {
+        return PairChecked.in(weighUp);
+    }
+
     /** What one block sheet freed, judged on the balance of the whole carcase; the notes are those of the carcase. */
     public WeighUpScore freedOn(String sheet) {
         WeighUp theirs = weighUp.freedOn(sheet);

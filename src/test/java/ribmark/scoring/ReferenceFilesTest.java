@@ -82,7 +82,13 @@ class ReferenceFilesTest {
                             .isEqualTo(typed.points().get(point.get("row"))));
             grounded(regions.get(i));
         }
-        for (String part : List.of("bounds", "hot", "kidneys-out", "gap", "losses", "other-counts")) {
+        Map<?, ?> pairs = map(file, "pairs");
+        assertThat(pairs.get("whose")).isEqualTo(table.pairs().whose());
+        assertThat(list(pairs, "tolerances"))
+                .hasSameSizeAs(table.pairs().percents().keySet())
+                .allMatch(one -> number(one, "percent")
+                        == table.pairs().of((String) one.get("row")).getAsDouble());
+        for (String part : List.of("pairs", "bounds", "hot", "kidneys-out", "gap", "losses", "other-counts")) {
             grounded(map(file, part));
         }
     }

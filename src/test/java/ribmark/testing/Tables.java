@@ -4,10 +4,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
 import ribmark.scoring.OtherAnimal;
 import ribmark.scoring.OtherAnimal.Grows;
+import ribmark.scoring.PairTolerances;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.ReferenceTable.Bounds;
 import ribmark.scoring.ReferenceTable.GapLimits;
@@ -90,8 +93,15 @@ public final class Tables {
                 new GapLimits(1, 2),
                 new Losses(0.20, 0.10, 0.36, 0.20),
                 new OtherAnimal(1.5, 2, grows(rows)),
+                new PairTolerances(tolerances(rows), "the college’s own", List.of()),
                 List.of(rows),
                 List.of());
+    }
+
+    private static Map<String, Double> tolerances(Row... rows) {
+        return Stream.of(rows)
+                .filter(Row::pair)
+                .collect(Collectors.toMap(Row::cut, row -> row.pairSpread() > 0.03 ? 10.0 : 5.0));
     }
 
     private static List<Grows> grows(Row... rows) {

@@ -10,6 +10,7 @@ import ribmark.basics.Side;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.testing.Page;
 import ribmark.testing.TestApp;
+import ribmark.testing.WeighUps;
 import ribmark.testing.Weighing;
 
 /** What the weigh-up page says beside the weights: another animal, pairs, scales. Weights are invented. */
@@ -43,5 +44,24 @@ class MeasurementPagesTest {
         assertThat(trim.text())
                 .contains("Within. Ribs in the best end, left: 8. Limit: exactly 8. Score 100")
                 .contains("Limit moved by +1, as this animal was counted.");
+    }
+
+    /** 0.800 against 1.200 kg: 20 % of both apart, 5 % is the college's tolerance; the score of a file says the same. */
+    @Test
+    void left_is_held_against_right_by_the_college_s_own_tolerance() {
+        Weighing on = new Weighing(app, "20.000");
+        on.weigh("loin.loins.left", "0.800");
+        Page page = on.weigh("loin.loins.right", "1.200");
+
+        assertThat(page.text())
+                .contains("Outside. Loins, left against right: Right 0.400 ± 0.007 kg heavier, 20.0 % of both."
+                        + " Tolerance: at most 5 % of both together, the college’s own.");
+        assertThat(Weighing.scored(WeighUps.on("uk-joints")
+                                .cold("20.000")
+                                .piece("loins", "0.800", ", \"side\": \"left\"")
+                                .piece("loins", "1.200", ", \"side\": \"right\""))
+                        .notes())
+                .containsExactly("Loins, left against right: right 0.400 ± 0.007\u00a0kg heavier, 20.0\u00a0% of both."
+                        + " Tolerance: at most 5\u00a0% of both together, the college’s own. Outside.");
     }
 }
