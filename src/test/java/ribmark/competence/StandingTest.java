@@ -14,7 +14,7 @@ import ribmark.basics.Side;
 class StandingTest {
 
     private static final EvidenceRule RULE =
-            new EvidenceRule(3, 3, 2, 180, "the college's own", LocalDate.of(2026, 9, 1));
+            new EvidenceRule(3, 3, 2, 180, "the college’s own", LocalDate.of(2026, 9, 1));
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final Map<Side, Mark> BOTH_UNAIDED = Map.of(Side.LEFT, Mark.UNAIDED, Side.RIGHT, Mark.UNAIDED);
     private static final Map<Side, Mark> PROMPTED_AND_NOT_YET =

@@ -14,11 +14,11 @@ import java.util.Map;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser with a window of a known size; where there is none, tests that need it are skipped and say so. */
@@ -129,7 +129,16 @@ public final class Chromium implements AutoCloseable {
     public void press(WebElement pressed) {
         WebElement page = driver.findElement(By.tagName("html"));
         pressed.click();
-        new WebDriverWait(driver, Duration.ofSeconds(10)).until(ExpectedConditions.stalenessOf(page));
+        new WebDriverWait(driver, Duration.ofSeconds(10)).until(nothing -> isGone(page));
+    }
+
+    private static boolean isGone(WebElement page) {
+        try {
+            page.isEnabled();
+            return false;
+        } catch (WebDriverException left) {
+            return true;
+        }
     }
 
     /** The words of the page's one heading. */
