@@ -46,6 +46,7 @@ import ribmark.people.SignInPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.proof.ContentPages;
+import ribmark.scales.ScalePages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
@@ -112,9 +113,11 @@ public final class App implements AutoCloseable {
                         stores.weighed,
                         stores.carcases,
                         stores.sheets,
+                        stores.scaleChecks,
                         stores.content::curriculum,
                         settings.zone())
                 .addTo(routes);
+        new ScalePages(stores.scaleChecks, stores.content::curriculum, settings.zone()).addTo(routes);
         new TrimPages(stores.weighUps, stores.weighed, stores.sheets, stores.content::curriculum).addTo(routes);
     }
 

@@ -67,7 +67,8 @@ final class Commands implements Runnable {
                 curriculum.breakdown().id(),
                 curriculum.breakdown().formula().toString(),
                 curriculum.tables(),
-                curriculum.trim());
+                curriculum.trim(),
+                curriculum.permissible());
     }
 
     @Override

@@ -23,6 +23,7 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
+import ribmark.scales.ScaleCheckStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -40,6 +41,7 @@ final class Stores {
     final ReplyStore replies;
     final SignOffStore signOffs;
     final Standings standings;
+    final ScaleCheckStore scaleChecks;
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
     final Reports reports;
@@ -61,6 +63,7 @@ final class Stores {
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
+        this.scaleChecks = new ScaleCheckStore(database, log, people, clock);
         this.weighUps = new WeighUpStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, content::curriculum);
         this.reports = new Reports(standings, log, clock);
@@ -97,7 +100,7 @@ final class Stores {
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
-                        List.of(ReplyStore.MIRROR))
+                        List.of(ReplyStore.MIRROR, ScaleCheckStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }

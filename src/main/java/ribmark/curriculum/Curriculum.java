@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import ribmark.anatomy.Skeleton;
 import ribmark.competence.EvidenceRule;
+import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
@@ -24,6 +25,7 @@ public record Curriculum(
         EvidenceRule rule,
         List<RestsOn> ruleRestsOn,
         List<Scale> scales,
+        Optional<PermissibleErrors> permissible,
         List<MarkWord> marks,
         List<Source> sources) {
 

@@ -47,7 +47,8 @@ final class CurriculumReader {
                 each(shelf.trim(), "measures[]", figures::measure),
                 figures.rule(shelf.evidence().get("rule")),
                 restsOn(shelf.evidence().get("rule")),
-                each(shelf.scales(), "scales[]", figures::scale),
+                FigureReader.scales(shelf.scales()),
+                FigureReader.permissible(shelf.scales().get("permissible"), ""),
                 each(shelf.marks(), "marks[]", CurriculumReader::mark),
                 each(shelf.sources(), "sources[]", CurriculumReader::source));
     }

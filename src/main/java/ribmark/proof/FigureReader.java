@@ -2,10 +2,12 @@ package ribmark.proof;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import ribmark.competence.EvidenceRule;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
+import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.Region;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
@@ -30,12 +32,34 @@ final class FigureReader {
                 grounds(node));
     }
 
-    Scale scale(Node node) {
-        return new Scale(
-                node.get("id").text(),
-                node.get("name").text(),
-                node.get("division-g").number(),
-                node.get("repeatability-g").number());
+    /** The scales of a file, each with what its class lets it be wrong by. */
+    static List<Scale> scales(Node file) {
+        return file.all("scales[]").stream()
+                .map(node -> new Scale(
+                        node.get("id").text(),
+                        node.get("name").text(),
+                        node.get("division-g").number(),
+                        node.get("repeatability-g").number(),
+                        permissible(file.get("permissible"), node.get("class").text())))
+                .toList();
+    }
+
+    /** What a scale of this class may be wrong by; without a class, the one the file takes for granted. */
+    static Optional<PermissibleErrors> permissible(Node node, String ofClass) {
+        String named = ofClass.isEmpty() ? node.get("assumed").text() : ofClass;
+        return node.all("classes[]").stream()
+                .filter(one -> one.get("class").text().equals(named))
+                .findFirst()
+                .map(one -> new PermissibleErrors(
+                        named,
+                        one.all("steps[]").stream()
+                                .map(step -> new PermissibleErrors.Step(
+                                        step.get("up-to-divisions").number(),
+                                        step.get("error-divisions").number()))
+                                .toList(),
+                        node.get("in-use").number(),
+                        node.get("coarse-from-percent").number(),
+                        grounds(node)));
     }
 
     EvidenceRule rule(Node node) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import ribmark.basics.Weight;
 import ribmark.scoring.Conditions;
 import ribmark.scoring.CutYield.Mass;
+import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.ReferenceTable.Hot;
 import ribmark.scoring.Scale;
 import ribmark.scoring.Vertebrae;
@@ -36,6 +37,11 @@ public record CarcaseReading(
         double share = hot ? factor.multiplyBy() : 1;
         double ofFactor = hot ? factor.standardUncertainty() * weight.grams() : 0;
         return new Mass(coldG(factor).doubleValue(), share * share * scale.varianceG2() + ofFactor * ofFactor);
+    }
+
+    /** The same carcase on a scale of this class, where none is known. */
+    CarcaseReading ruledBy(Optional<PermissibleErrors> errors) {
+        return new CarcaseReading(weight, hot, kidneysIn, fatClass, vertebrae, scale.ruledBy(errors));
     }
 
     /** How its vertebrae differ from the usual ones, where they were counted. */

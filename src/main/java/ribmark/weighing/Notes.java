@@ -19,6 +19,7 @@ final class Notes {
         widened(asTyped).ifPresent(notes::add);
         anotherAnimal(asTyped, adjusted).ifPresent(notes::add);
         PairChecked.in(adjusted).stream().filter(PairChecked::isNotWithin).forEach(pair -> notes.add(pair.sentence()));
+        notes.addAll(Coarseness.notes(adjusted));
         adjusted.rows().forEach(row -> otherMoment(adjusted, row).ifPresent(notes::add));
         return notes;
     }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import ribmark.basics.Side;
 import ribmark.basics.Weight;
 import ribmark.scoring.CutYield.Mass;
+import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.Scale;
 
 /**
@@ -35,6 +36,11 @@ public record Reading(
     /** The same reading with a tray to be taken off. */
     public Reading withTare(Weight tray) {
         return new Reading(cut, side, weight, Optional.of(tray), scale, moment, sheet, partOf);
+    }
+
+    /** The same reading on a scale of this class, where none is known. */
+    Reading ruledBy(Optional<PermissibleErrors> errors) {
+        return new Reading(cut, side, weight, tare, scale.ruledBy(errors), moment, sheet, partOf);
     }
 
     /** What the piece itself weighs. */

@@ -2,11 +2,20 @@ package ribmark.weighing;
 
 import java.util.List;
 import java.util.Optional;
+import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.TrimMeasure;
 
-/** What a weigh-up of one breakdown can be held against: its tables and trim measures; {@code formula} counts the vertebrae of the usual animal. */
-public record References(String breakdown, String formula, List<ReferenceTable> tables, List<TrimMeasure> trim) {
+/**
+ * What a weigh-up of one breakdown can be held against: its tables and trim measures, and how wrong a scale may be whose class nobody
+ * told; {@code formula} counts the vertebrae of the usual animal.
+ */
+public record References(
+        String breakdown,
+        String formula,
+        List<ReferenceTable> tables,
+        List<TrimMeasure> trim,
+        Optional<PermissibleErrors> permissible) {
 
     /** Pieces that are balanced and never scored. */
     public static final List<String> BALANCED_ONLY = List.of("bone", "trim", "waste");

@@ -20,6 +20,8 @@ import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.people.Access;
 import ribmark.people.Acting;
+import ribmark.scales.CheckedInWords;
+import ribmark.scales.ScaleCheckStore;
 import ribmark.web.Allow;
 import ribmark.web.Form;
 import ribmark.web.Role;
@@ -35,6 +37,7 @@ public final class WeighUpPages {
     private final WeighedCarcases weighed;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
+    private final ScaleCheckStore checks;
     private final Supplier<Curriculum> curriculum;
     private final ZoneId zone;
 
@@ -44,12 +47,14 @@ public final class WeighUpPages {
             WeighedCarcases weighed,
             CarcaseStore carcases,
             BlockSheetStore sheets,
+            ScaleCheckStore checks,
             Supplier<Curriculum> curriculum,
             ZoneId zone) {
         this.store = store;
         this.weighed = weighed;
         this.carcases = carcases;
         this.sheets = sheets;
+        this.checks = checks;
         this.curriculum = curriculum;
         this.zone = zone;
     }
@@ -173,7 +178,7 @@ public final class WeighUpPages {
         model.put("held", carcase.isAccepted() ? null : carcase.decision().standing());
         boolean open =
                 List.of("tare", "scale", "sheet", "partOf").stream().anyMatch(field -> form.problem(field) != null);
-        model.put("entry", EntryView.of(on, stage(asked, on), open));
+        model.put("entry", EntryView.of(on, stage(asked, on), new CheckedInWords(checks, zone), open));
         ctx.render("weighing/weigh-up.html", model);
     }
 
@@ -206,6 +211,7 @@ public final class WeighUpPages {
     private static List<Link> links(Carcase carcase, List<BlockSheet> seen) {
         List<Link> links = new ArrayList<>();
         links.add(new Link("/carcases/" + carcase.id(), carcase.title()));
+        links.add(new Link("/scales", "Are the scales right?"));
         for (BlockSheet sheet : seen) {
             String whose = sheet.apprentice().name() + "’s ";
             links.add(new Link("/block-sheets/" + sheet.id(), whose + "sheet"));

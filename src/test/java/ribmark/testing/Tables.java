@@ -11,6 +11,7 @@ import ribmark.scoring.Ground;
 import ribmark.scoring.OtherAnimal;
 import ribmark.scoring.OtherAnimal.Grows;
 import ribmark.scoring.PairTolerances;
+import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.ReferenceTable.Bounds;
 import ribmark.scoring.ReferenceTable.GapLimits;
@@ -34,6 +35,9 @@ public final class Tables {
 
     public static final TrimMeasure BEST_END_RIBS = measure("best-end-rib-count", "count", 1.0, 7.0, 7.0);
 
+    public static final PermissibleErrors CLASS_III =
+            new PermissibleErrors("III", List.of(step(500, 0.5), step(2000, 1), step(10_000, 1.5)), 2, 10, List.of());
+
     private Tables() {}
 
     public static References lamb() {
@@ -41,7 +45,8 @@ public final class Tables {
                 "lamb",
                 "7,13,6,4,3",
                 List.of(wholesale(), primals(), joints()),
-                List.of(LOIN_FAT, CLEARANCE, FORE_RIBS, BEST_END_RIBS));
+                List.of(LOIN_FAT, CLEARANCE, FORE_RIBS, BEST_END_RIBS),
+                Optional.of(CLASS_III));
     }
 
     public static ReferenceTable wholesale() {
@@ -96,6 +101,10 @@ public final class Tables {
                 new PairTolerances(tolerances(rows), "the college’s own", List.of()),
                 List.of(rows),
                 List.of());
+    }
+
+    private static PermissibleErrors.Step step(double upTo, double error) {
+        return new PermissibleErrors.Step(upTo, error);
     }
 
     private static Map<String, Double> tolerances(Row... rows) {

@@ -79,7 +79,11 @@ public final class Weighing {
     /** What the score command makes of the same weights in a file. */
     public static WeighUpScore scored(WeighUps file) {
         References references = new References(
-                LAMB.breakdown().id(), LAMB.breakdown().formula().toString(), LAMB.tables(), LAMB.trim());
+                LAMB.breakdown().id(),
+                LAMB.breakdown().formula().toString(),
+                LAMB.tables(),
+                LAMB.trim(),
+                LAMB.permissible());
         WeighUpFile read = WeighUpFile.read(file.json().getBytes(StandardCharsets.UTF_8), references);
         if (read.weighUp().isEmpty()) {
             throw new AssertionError("refused: " + read.problems());

@@ -12,6 +12,7 @@ import ribmark.testing.Page;
 import ribmark.testing.TestApp;
 import ribmark.testing.WeighUps;
 import ribmark.testing.Weighing;
+import ribmark.web.Role;
 
 /** What the weigh-up page says beside the weights: another animal, pairs, scales. Weights are invented. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -46,11 +47,52 @@ class MeasurementPagesTest {
                 .contains("Limit moved by +1, as this animal was counted.");
     }
 
+    @Test
+    void the_weigh_up_says_when_its_scale_was_last_checked_and_what_is_too_little_for_it() {
+        Weighing on = new Weighing(app, "20.000");
+        assertThat(on.open().text()).contains("Rail, 20 g never checked");
+        on.browser
+                .open("/scales")
+                .choose("scale", "rail")
+                .fill("nominal", "2.000")
+                .fill("reading", "2.020")
+                .press("Keep this check");
+        assertThat(on.open().text()).contains("Rail, 20 g checked today: within");
+
+        Page page = on.onTheScale("kidneys.kidneys.once", "0.100")
+                .choose("scale", "rail")
+                .press("Keep this weight");
+        assertThat(page.text())
+                .contains("Kidneys: 0.100 kg is little for a scale of 20 g. Its division alone makes ± 12 %");
+    }
+
+    /** In use a class III scale of 5 g may be wrong by 5 g under 2 kg (OIML R 76: 400 divisions, half a division, doubled). */
+    @Test
+    void a_scale_that_reads_further_off_than_its_class_permits_is_found_outside_and_stays_written() {
+        Weighing on = new Weighing(app, "20.000");
+        Page refused = on.browser.open("/scales").fill("reading", "two").press("Keep this check");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.text()).contains("Scale: nothing was chosen. Choose one.");
+
+        Page page = on.browser
+                .open("/scales")
+                .choose("scale", "block")
+                .fill("nominal", "2.000")
+                .fill("reading", "2.006")
+                .press("Keep this check");
+
+        assertThat(page.text()).contains("Block 5 g, class III 5 g under 2.000 kg Checked today: outside");
+        assertThat(on.open().text()).contains("Block, 5 g checked today: outside");
+        app.clock.move(java.time.Duration.ofDays(1));
+        assertThat(app.as("Maeve", Role.ASSESSOR).open("/scales").text()).contains("Outside when checked");
+        assertThat(app.app.verify().holds()).isTrue();
+    }
+
     /** 0.800 against 1.200 kg: 20 % of both apart, 5 % is the college's tolerance; the score of a file says the same. */
     @Test
     void left_is_held_against_right_by_the_college_s_own_tolerance() {
         Weighing on = new Weighing(app, "20.000");
-        on.weigh("loin.loins.left", "0.800");
+        on.onTheScale("loin.loins.left", "0.800").choose("scale", "block").press("Keep this weight");
         Page page = on.weigh("loin.loins.right", "1.200");
 
         assertThat(page.text())

@@ -182,4 +182,29 @@ class WeighUpConditionsTest {
         list.forEach(one -> texts.add(one.asText()));
         return texts;
     }
+
+    /** A pair of kidneys of 0.100 kg on a scale of 20 g: 2 × 20/√12 = 11.5 g, 12 %; with a scatter of 10 g 2 √(400/12 + 100) = 23.1 g. */
+    @Test
+    void kidneys_on_a_scale_of_twenty_grams_are_warned_about_and_on_five_they_are_not() {
+        WeighUps kidneys = WeighUps.on("uk-primals").cold("20.000").piece("kidneys", "0.100");
+        assertThat(kidneys.score().notes()).isEmpty();
+        assertThat(kidneys.scale(20, 10).score().notes())
+                .containsExactly(
+                        "kidneys: 0.100\u00a0kg is little for a scale of 20\u00a0g. Its division alone makes ±\u00a012\u00a0%, with"
+                                + " its scatter ±\u00a023\u00a0%; in use a class III scale may be wrong by 20\u00a0% of it"
+                                + " (OIML R 76). Take a finer scale.");
+    }
+
+    /** Class III weighs no more than 10 000 divisions: 5 kg of 0.5 g. */
+    @Test
+    void a_load_beyond_the_class_of_the_scale_is_said() {
+        assertThat(WeighUps.on("uk-primals")
+                        .cold("20.000")
+                        .scale(0.5, 0.2)
+                        .piece("fores", "7.310")
+                        .score()
+                        .notes())
+                .containsExactly(
+                        "fores: 7.310\u00a0kg is more than a class III scale with a division of 0.5\u00a0g may weigh (OIML R 76).");
+    }
 }
