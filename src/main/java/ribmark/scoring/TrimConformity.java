@@ -23,6 +23,13 @@ public record TrimConformity(TrimMeasure measure, double value, double division)
         return Conformity.verdict(probability());
     }
 
+    /** How far the reading lies beyond its nearer limit; less than nothing is what it has to spare. */
+    public double beyond() {
+        double above = value - measure.highest().orElse(Double.POSITIVE_INFINITY);
+        double below = measure.lowest().orElse(Double.NEGATIVE_INFINITY) - value;
+        return Math.max(above, below);
+    }
+
     /** A hundred times the probability. */
     public double score() {
         return 100 * probability();

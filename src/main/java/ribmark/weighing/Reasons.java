@@ -78,12 +78,25 @@ public final class Reasons {
                         : read + " ± " + Numbers.places(2 * trim.standardUncertainty(), 2) + ", division "
                                 + Numbers.plain(trim.division()));
         lines.add("Limit: " + limits(trim.measure()) + ", " + trim.measure().whose());
+        lines.add("By how much: " + byHowMuch(trim));
         lines.add("Probability that it keeps the limit: " + Numbers.places(100 * trim.probability(), 1)
                 + "\u00a0% (JCGM 106)");
         lines.add(TRIM_RULE);
         lines.add("Basis: " + trim.measure().basis().word());
         trim.measure().grounds().forEach(ground -> lines.add(ground(ground)));
         return lines;
+    }
+
+    /** By how much a reading misses or keeps its limit: {@code over by 1 mm}, {@code 2 mm to spare}, {@code just on the limit}. */
+    static String byHowMuch(TrimConformity trim) {
+        double beyond = Math.rint(trim.beyond() * 1e6) / 1e6;
+        TrimMeasure measure = trim.measure();
+        String far = Numbers.plain(Math.abs(beyond)) + (measure.unit().equals("mm") ? "\u00a0mm" : "");
+        if (beyond == 0) {
+            return "just on the limit";
+        }
+        boolean over = trim.value() > measure.highest().orElse(Double.POSITIVE_INFINITY);
+        return beyond < 0 ? far + " to spare" : (over ? "over by " : "under by ") + far;
     }
 
     /** The limits in words: {@code at most 5 mm}. */

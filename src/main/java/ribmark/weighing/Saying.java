@@ -119,7 +119,8 @@ final class Saying {
                 word,
                 measure.name() + sided(trim.side()),
                 trim.value().toPlainString() + (measure.unit().equals("mm") ? "\u00a0mm" : ""),
-                "Limit: " + Reasons.limits(measure) + ". Score\u00a0" + Numbers.places(conformity.score(), 0) + ".",
+                "Limit: " + Reasons.limits(measure) + ". Score\u00a0" + Numbers.places(conformity.score(), 0) + ". "
+                        + Words.capital(Reasons.byHowMuch(conformity)) + "; whose limit: " + measure.whose() + ".",
                 conformity.verdict() == ribmark.scoring.Verdict.TOO_CLOSE_TO_CALL ? "Why too close" : "How we know",
                 facts,
                 sentences);
