@@ -29,19 +29,19 @@ final class Places {
                     new Place("Today", "/today", List.of("/block-sheets")),
                     new Place("Carcases", "/carcases", List.of("/weigh-ups", "/scales")),
                     new Place("To sign", "/to-sign", List.of()),
-                    new Place("Apprentices", "/apprentices", List.of("/steps"))),
+                    new Place("Apprentices", "/apprentices", List.of("/steps", "/bones"))),
             Role.APPRENTICE,
             List.of(
                     new Place("My page", "/my-page", List.of("/apprentices")),
                     new Place("Feedback", "/feedback", List.of("/block-sheets")),
-                    new Place("Steps", "/steps", List.of()),
+                    new Place("Steps", "/steps", List.of("/bones")),
                     new Place("Study", "/study", List.of())),
             Role.TUTOR,
             List.of(
                     new Place("Group", "/group", List.of("/apprentices", "/block-sheets")),
                     new Place("Reports", "/reports", List.of("/exports")),
                     new Place("Carcases", "/carcases", List.of("/weigh-ups", "/scales")),
-                    new Place("Steps", "/steps", List.of())),
+                    new Place("Steps", "/steps", List.of("/bones"))),
             Role.ADMINISTRATOR,
             List.of(
                     new Place("People", "/people", List.of()),

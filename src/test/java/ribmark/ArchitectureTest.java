@@ -30,6 +30,7 @@ class ArchitectureTest {
             "evidence basics database web",
             "people basics database evidence web",
             "curriculum anatomy basics competence scoring web",
+            "bonemap anatomy basics curriculum web",
             "proof anatomy basics competence curriculum scoring web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet basics carcase competence curriculum database evidence people web",

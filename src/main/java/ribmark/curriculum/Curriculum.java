@@ -17,6 +17,7 @@ public record Curriculum(
         String version,
         Breakdown breakdown,
         Skeleton skeleton,
+        List<MapRow> map,
         List<Cut> cuts,
         List<Landmark> landmarks,
         List<Term> terms,

@@ -39,10 +39,12 @@ public final class StepPages {
             "none", "nothing to read");
 
     private final Curriculum curriculum;
+    private final StepPicture.Book pictures;
 
-    /** The pages show this curriculum. */
-    public StepPages(Curriculum curriculum) {
+    /** The pages show this curriculum, with these pictures of the bones. */
+    public StepPages(Curriculum curriculum, StepPicture.Book pictures) {
         this.curriculum = curriculum;
+        this.pictures = pictures;
     }
 
     /** Adds the addresses. */
@@ -82,7 +84,8 @@ public final class StepPages {
 
     private void one(Context ctx) {
         Step step = curriculum.breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
-        ctx.render("curriculum/step.html", Map.of("page", StepPage.of(curriculum, step)));
+        ctx.render(
+                "curriculum/step.html", Map.of("page", StepPage.of(curriculum, step), "pictures", pictures.of(step)));
     }
 
     private void sources(Context ctx) {

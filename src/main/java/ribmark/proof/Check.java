@@ -112,7 +112,9 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             Teaching.check(shelf, found);
             Figures.check(shelf, found);
             String own = shelf.breakdown().get("formula").text();
-            usual = SkeletonRows.read(shelf.bones(), shelf.joints(), found).flatMap(bones -> withFormula(bones, own));
+            Optional<Skeleton> drawn = SkeletonRows.read(shelf.bones(), shelf.joints(), found);
+            drawn.ifPresent(bones -> MapCheck.check(shelf, bones, found));
+            usual = drawn.flatMap(bones -> withFormula(bones, own));
             usual.ifPresent(animal -> BoneNames.checkTeaching(shelf, animal, found));
             Optional<Skeleton> animal = formula.isEmpty()
                     ? usual

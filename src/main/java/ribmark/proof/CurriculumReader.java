@@ -40,6 +40,7 @@ final class CurriculumReader {
                 version,
                 breakdown(),
                 animal,
+                MapRows.read(shelf.map()),
                 each(shelf.cuts(), "cuts[]", this::cut),
                 each(shelf.landmarks(), "landmarks[]", this::landmark),
                 each(shelf.terms(), "terms[]", this::term),

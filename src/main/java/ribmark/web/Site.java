@@ -1,10 +1,13 @@
 package ribmark.web;
 
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.compression.Gzip;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -14,6 +17,8 @@ public final class Site {
 
     /** Longest form taken, in bytes. */
     private static final long LONGEST_FORM = 256_000;
+
+    private static final String DRAWING = "image/svg+xml";
 
     private final Routes routes;
     private final Function<Context, Frame> frame;
@@ -49,12 +54,20 @@ public final class Site {
         config.startup.showOldJavalinVersionWarning = false;
         config.jetty.modifyServer(server -> server.setStopTimeout(5000));
         config.http.maxRequestSize = LONGEST_FORM;
+        config.http.compressionStrategy = compression();
         config.http.defaultContentType = "text/html; charset=utf-8";
         config.fileRenderer(new Templates(ctx -> withStyles(frame.apply(ctx))));
         config.routes.before(Headers::put);
         config.routes.before(guard::lookAtSender);
         Errors.addTo(config.routes);
         routes.list().forEach(route -> add(config.routes, route));
+    }
+
+    /** Drawings are text and are sent compressed, other pictures are not. */
+    private static CompressionStrategy compression() {
+        CompressionStrategy gzip = new CompressionStrategy(null, new Gzip());
+        gzip.setAllowedMimeTypes(List.of(DRAWING, DRAWING + ";charset=utf-8"));
+        return gzip;
     }
 
     private Frame withStyles(Frame bare) {
@@ -90,11 +103,11 @@ public final class Site {
                 Allow.everybody());
         routes.file(
                 "/icon.svg",
-                ctx -> keepForAYear(ctx, "image/svg+xml").result(StyleSheet.bytes("static/icon.svg")),
+                ctx -> keepForAYear(ctx, DRAWING).result(StyleSheet.bytes("static/icon.svg")),
                 Allow.everybody());
         routes.file(
                 "/favicon.ico",
-                ctx -> keepForAYear(ctx, "image/svg+xml").result(StyleSheet.bytes("static/icon.svg")),
+                ctx -> keepForAYear(ctx, DRAWING).result(StyleSheet.bytes("static/icon.svg")),
                 Allow.everybody());
         routes.file(
                 "/scripts/keypad.js",

@@ -40,7 +40,7 @@ class StepPagesTest {
 
         assertThat(step.heading()).isEqualTo("Cut the fore line");
         assertThat(step.all("main h2").stream().map(h -> h.text().replace('\u00a0', ' ')))
-                .startsWith("Caution", "Landmark", "How", "What good looks like", "Common faults")
+                .startsWith("Caution", "Landmark", "On the bones", "How", "What good looks like", "Common faults")
                 .contains("Questions", "Chosen here");
         assertThat(step.text())
                 .contains("Ribs 6 and 7, left and right")

@@ -10,6 +10,7 @@ final class Seeds {
     private static final String KID = "content/kid/breakdown.yaml";
     private static final String CUTS = "content/goat/cuts.yaml";
     private static final String MARKS = "content/goat/landmarks.yaml";
+    private static final String MAP = "content/goat/bone-map.csv";
     private static final String TABLE = "assessments/kid/references/small.yaml";
     private static final String TRIM = "assessments/kid/trim.yaml";
     private static final String RULE = "assessments/kid/evidence.yaml";
@@ -121,7 +122,15 @@ final class Seeds {
             new Seed("C041", TABLE, "highest-kg: 9", "highest-kg: «4"),
             new Seed("C042", TABLE, "pair: true, pair-spread: 0.02", "pair: true, pair-spread: «0"),
             new Seed("C050", ASKED, "step: mark", "step: look"),
-            new Seed("C051", CUTS, "source: BOOK, basis: published", "source: CP, basis: «published"));
+            new Seed("C051", CUTS, "source: BOOK, basis: published", "source: CP, basis: «published"),
+            new Seed("C025", MAP, "lateral,line,hip,hip", "lateral,line,hip,«hop"),
+            new Seed("C060", MAP, "dorsal,bone,FEMR,FEMR", "dorsal,hidden,FEMR,FEMR"),
+            new Seed("C061", MAP, "dorsal,bone,FEMR,FEMR", "dorsal,bone,«FEMX,FEMR"),
+            new Seed("C061", MAP, "lateral,shift,T,T3", "lateral,shift,T,«T8"),
+            new Seed("C062", MAP, "lateral,bone,T1,T1", "lateral,«bon,T1,T1"),
+            new Seed("C062", MAP, "\"100,100 140,100", "\"«100,100 140;100"),
+            new Seed("C062", MAP, "dorsal,bone,FEMR,FEMR", "dorsal,bone,«FEML,FEMR"),
+            new Seed("C062", MAP, "lateral,with,leg,S1", "lateral,with,leg,«hind"));
 
     private Seeds() {}
 }

@@ -1,0 +1,119 @@
+package ribmark.bonemap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import ribmark.anatomy.Bone;
+import ribmark.anatomy.Formula;
+import ribmark.anatomy.Skeleton;
+import ribmark.curriculum.Curriculum;
+import ribmark.curriculum.MapRow;
+import ribmark.curriculum.MapRow.Role;
+import ribmark.curriculum.Step;
+
+/** All pictures of the skeleton that the curriculum asks for. */
+public final class BoneMap {
+
+    /** A bone smaller than this on the whole sheet, in square units, gets no name of its own: ours. */
+    private static final double TOO_SMALL_FOR_A_NAME = 4000;
+
+    private final Curriculum curriculum;
+    private final Map<String, Drawing> drawings = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Scene>> scenes = new ConcurrentHashMap<>();
+    private List<Progress> progress = List.of();
+
+    /** The pictures show this curriculum's animal. */
+    public BoneMap(Curriculum curriculum) {
+        this.curriculum = curriculum;
+    }
+
+    Curriculum curriculum() {
+        return curriculum;
+    }
+
+    /** The views there are, the first of them the one most is shown in. */
+    List<String> views() {
+        return curriculum.map().stream()
+                .filter(row -> row.role() == Role.FIELD)
+                .map(MapRow::view)
+                .distinct()
+                .toList();
+    }
+
+    Drawing drawing(String view) {
+        return drawings.computeIfAbsent(view, id -> drawing(id, curriculum.skeleton()));
+    }
+
+    private Drawing drawing(String view, Skeleton animal) {
+        return Variation.of(view, curriculum.map(), animal);
+    }
+
+    /** An animal with these numbers of vertebrae; refuses numbers that no animal can have. */
+    Drawing drawing(String view, Formula formula) {
+        return drawing(view, curriculum.skeleton().withFormula(formula));
+    }
+
+    /** All bones of a drawing with their short names and the names of the large ones. */
+    Scene plain(Drawing drawing) {
+        List<String> named = drawing.all(Role.BONE).stream()
+                .filter(shape -> isNamed(drawing, shape))
+                .map(Shape::id)
+                .toList();
+        Naming naming = new Naming(drawing);
+        return new Scene(
+                drawing,
+                curriculum.breakdown().title() + ", " + drawing.animal().formula(),
+                drawing.showsBothSides() ? "From the back" : "From the left",
+                Map.of(),
+                List.of(),
+                naming.tags(named, false),
+                naming.marks(named),
+                List.of());
+    }
+
+    private static boolean isNamed(Drawing drawing, Shape shape) {
+        boolean midline = drawing.animal().bone(shape.id()).map(Bone::isMidline).orElse(false);
+        return midline || shape.box().area() > TOO_SMALL_FOR_A_NAME;
+    }
+
+    /** What a step touches, when it touches bones. */
+    Optional<Scene> touched(Step step) {
+        return scene("touched " + step.id(), step, after -> {
+            Touched touched = new Touched(curriculum, after, view(after));
+            return Optional.of(touched).filter(Touched::showsSomething).map(Touched::scene);
+        });
+    }
+
+    /** The pieces after a step, when there are any. */
+    Optional<Scene> pieces(Step step) {
+        return scene("pieces " + step.id(), step, after -> {
+            Pieces pieces = new Pieces(curriculum, after, view(after));
+            return Optional.of(pieces).filter(Pieces::showsSomething).map(Pieces::scene);
+        });
+    }
+
+    private Optional<Scene> scene(String key, Step step, Function<Progress, Optional<Scene>> making) {
+        Optional<Progress> after =
+                progress().stream().filter(each -> each.step().equals(step)).findFirst();
+        return scenes.computeIfAbsent(key, id -> after.flatMap(making));
+    }
+
+    private synchronized List<Progress> progress() {
+        if (progress.isEmpty()) {
+            progress = Progress.through(curriculum);
+        }
+        return progress;
+    }
+
+    /** Work down the middle is seen in the view that looks along it. */
+    private Drawing view(Progress after) {
+        List<Drawing> all = new ArrayList<>(views().stream().map(this::drawing).toList());
+        return all.stream()
+                .filter(drawing -> after.onMidline() == drawing.midline().isPresent())
+                .findFirst()
+                .orElse(all.get(0));
+    }
+}

@@ -1,0 +1,69 @@
+package ribmark.bonemap;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import ribmark.curriculum.Step;
+import ribmark.curriculum.StepPicture;
+
+/** The addresses of the pictures, their sizes and their words, for pages to show. */
+public final class BonePictures implements StepPicture.Book {
+
+    /** How wide pictures are shown, in pixels: in a part of a page, across a page, and on a telephone; ours. */
+    static final double IN_A_PART = 740;
+
+    static final double ACROSS = 960;
+    static final double NARROW = 356;
+
+    private final BoneMap map;
+
+    /** The pictures are those of this map. */
+    public BonePictures(BoneMap map) {
+        this.map = map;
+    }
+
+    @Override
+    public List<StepPicture> of(Step step) {
+        String at = "/bone-map/steps/" + step.id();
+        return Stream.of(
+                        map.touched(step).map(scene -> picture(scene, at + ".svg", at + "/close.svg", IN_A_PART)),
+                        map.pieces(step)
+                                .map(scene -> picture(scene, at + "/pieces.svg", at + "/pieces-close.svg", IN_A_PART)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The whole skeleton in one view. */
+    StepPicture whole(String view) {
+        String at = "/bone-map/" + view;
+        return picture(map.plain(map.drawing(view)), at + ".svg", at + "/whole.svg", ACROSS);
+    }
+
+    /** A part of the skeleton, larger. */
+    StepPicture.File part(String view, String crop) {
+        Box box = map.drawing(view).crops().get(crop);
+        return file("/bone-map/" + view + "/" + crop + ".svg", box, IN_A_PART);
+    }
+
+    private StepPicture picture(Scene scene, String wide, String narrow, double pixels) {
+        return new StepPicture(
+                scene.heading(),
+                scene.title(),
+                scene.view(),
+                file(wide, scene.drawing().field(), pixels),
+                file(narrow, scene.closeUpBox(), NARROW),
+                scene.marks().stream()
+                        .map(mark -> new StepPicture.Words(mark.mark(), mark.meaning()))
+                        .toList());
+    }
+
+    private StepPicture.File file(String address, Box box, double pixels) {
+        return new StepPicture.File(
+                address + "?v=" + version(), Math.round(pixels), Math.round(box.height() * pixels / box.width()));
+    }
+
+    /** Changes when any content does, so that browsers may keep a picture for a year. */
+    String version() {
+        return map.curriculum().version().substring(0, 10);
+    }
+}

@@ -1,0 +1,123 @@
+package ribmark.proof;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import ribmark.anatomy.Bone;
+import ribmark.anatomy.Skeleton;
+import ribmark.basics.Suggest;
+import ribmark.curriculum.MapRow;
+import ribmark.curriculum.MapRow.Role;
+
+/** Checks that the bone map draws every bone of the usual animal, and nothing that is no bone of it. */
+final class MapCheck {
+
+    private final Map<Node, MapRow> rows;
+    private final Skeleton animal;
+    private final Set<String> bones;
+    private final Set<String> undrawn;
+    private final Findings found;
+
+    private MapCheck(Map<Node, MapRow> rows, Skeleton animal, Findings found) {
+        this.rows = rows;
+        this.animal = animal;
+        this.bones = animal.bones().stream().map(Bone::id).collect(Collectors.toSet());
+        this.undrawn = new TreeSet<>(bones);
+        rows.values().stream().filter(row -> row.role() == Role.BONE).forEach(row -> undrawn.remove(row.id()));
+        this.found = found;
+    }
+
+    static void check(Shelf shelf, Skeleton animal, Findings found) {
+        if (!shelf.map().isThere() || found.any(List.of("C00", "C022"), List.of(shelf.map()))) {
+            return;
+        }
+        Map<Node, MapRow> rows = MapRows.read(shelf.map(), found);
+        MapCheck check = new MapCheck(rows, animal, found);
+        check.noStrangers();
+        check.landmarks(shelf.landmarks());
+        if (rows.size() == shelf.map().items().size()) {
+            check.everyBone(shelf.bones());
+        }
+    }
+
+    private void noStrangers() {
+        rows.forEach((node, row) -> {
+            if (row.isOfBone()) {
+                isBone(node.get("id"));
+            } else if (Set.of(Role.DETAIL, Role.LANDMARK, Role.SHIFT, Role.BOW).contains(row.role())) {
+                isBone(node.get("of"));
+            } else if (Set.of(Role.WITH, Role.LINE_WITH, Role.END).contains(row.role())) {
+                goesSomewhere(node, row);
+            }
+        });
+    }
+
+    private void isBone(Node at) {
+        if (!bones.contains(at.text())) {
+            Optional<String> near = Suggest.nearest(at.text(), List.copyOf(undrawn))
+                    .or(() -> Suggest.nearest(at.text(), List.copyOf(bones)));
+            near.ifPresent(undrawn::remove);
+            found.add(
+                    "C061",
+                    at,
+                    "This animal has no bone “" + at.text() + "” to draw.",
+                    near.map(id -> "Did you mean “" + id + "”?").orElse("Take an id from the skeleton file."));
+        }
+    }
+
+    /** What moves with something else must in the end move with a bone. */
+    private void goesSomewhere(Node node, MapRow row) {
+        String goesWith = row.of();
+        for (int hops = 0; hops < rows.size() && !bones.contains(goesWith); hops++) {
+            goesWith = next(row.view(), goesWith);
+        }
+        if (!bones.contains(goesWith)) {
+            found.add(
+                    "C062",
+                    node.get("of"),
+                    "“" + row.of() + "” leads to no bone.",
+                    "Name a vertebra, or something that moves with one.");
+        }
+    }
+
+    private String next(String view, String goesWith) {
+        return rows.values().stream()
+                .filter(row -> row.role() == Role.WITH
+                        && row.view().equals(view)
+                        && row.id().equals(goesWith))
+                .map(MapRow::of)
+                .findFirst()
+                .orElse(goesWith);
+    }
+
+    private void landmarks(Node file) {
+        List<String> ids = file.all("landmarks[].id").stream().map(Node::text).toList();
+        rows.forEach((node, row) -> {
+            if (row.role() == Role.LINE && !row.of().isEmpty() && !ids.contains(row.of())) {
+                found.add(
+                        "C025",
+                        node.get("of"),
+                        "There is no landmark “" + row.of() + "”.",
+                        Suggest.nearest(row.of(), ids)
+                                .map(near -> "Did you mean “" + near + "”?")
+                                .orElse("Take an id from landmarks.yaml."));
+            }
+        });
+    }
+
+    private void everyBone(Node file) {
+        for (Node row : file.items()) {
+            String id = row.get("id").text();
+            if (undrawn.contains(id) && animal.bone(id).isPresent()) {
+                found.add(
+                        "C060",
+                        row.get("id"),
+                        "“" + id + "” has no shape on the bone map.",
+                        "Add a row of the role bone for it to bone-map.csv.");
+            }
+        }
+    }
+}
