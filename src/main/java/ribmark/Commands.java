@@ -68,6 +68,7 @@ final class Commands implements Runnable {
                 curriculum.breakdown().formula().toString(),
                 curriculum.tables(),
                 curriculum.trim(),
+                curriculum.weighing(),
                 curriculum.permissible());
     }
 

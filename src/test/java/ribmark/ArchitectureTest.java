@@ -26,24 +26,25 @@ class ArchitectureTest {
             "database basics",
             "anatomy basics",
             "scoring basics",
+            "slips basics scoring",
             "competence basics",
             "evidence basics database web",
             "people basics database evidence web",
-            "curriculum anatomy basics competence scoring web",
+            "curriculum anatomy basics competence scoring slips web",
             "bonemap anatomy basics curriculum web",
-            "proof anatomy basics competence curriculum scoring web",
+            "proof anatomy basics competence curriculum scoring slips web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet basics carcase competence curriculum database evidence people web",
             "scales basics curriculum database evidence people scoring web",
-            "weighing anatomy basics blocksheet carcase curriculum database evidence people scales scoring web",
+            "weighing anatomy basics blocksheet carcase curriculum database evidence people scales scoring slips web",
             "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
             "study curriculum web",
             "progress basics blocksheet carcase competence curriculum feedback people web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring web weighing");
+            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring slips web weighing");
 
     /** Parts that know neither files nor tables nor the web. */
-    private static final Set<String> PURE = Set.of("anatomy", "scoring", "competence", "basics");
+    private static final Set<String> PURE = Set.of("anatomy", "scoring", "slips", "competence", "basics");
 
     private final JavaClasses classes = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

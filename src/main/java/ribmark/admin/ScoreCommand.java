@@ -78,7 +78,7 @@ public final class ScoreCommand implements Callable<Integer> {
         if (read.weighUp().isEmpty()) {
             return refusal().of(read.problems());
         }
-        print(WeighUpScore.of(read.weighUp().get()));
+        print(WeighUpScore.of(read.weighUp().get()), tables);
         return 0;
     }
 
@@ -94,7 +94,7 @@ public final class ScoreCommand implements Callable<Integer> {
             if (read.weighUp().isEmpty()) {
                 exit = refusal().ofLine(number, read.problems());
             } else {
-                print(WeighUpScore.of(read.weighUp().get()));
+                print(WeighUpScore.of(read.weighUp().get()), tables);
             }
         }
         return exit;
@@ -112,12 +112,12 @@ public final class ScoreCommand implements Callable<Integer> {
         return lines;
     }
 
-    private void print(WeighUpScore score) {
+    private void print(WeighUpScore score, References tables) {
         var out = spec.commandLine().getOut();
         if (format == OutputFormat.JSON) {
-            out.println(ScoreJson.of(score));
+            out.println(ScoreJson.of(score, score.finding(tables.weighing())));
         } else {
-            ScoreText.lines(score, explain).forEach(out::println);
+            ScoreText.lines(score, tables.weighing(), explain).forEach(out::println);
         }
         out.flush();
     }

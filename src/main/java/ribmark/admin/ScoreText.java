@@ -2,8 +2,12 @@ package ribmark.admin;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ribmark.scoring.TrimConformity;
+import ribmark.slips.Finding;
+import ribmark.slips.Model;
 import ribmark.weighing.Balance;
+import ribmark.weighing.FindingText;
 import ribmark.weighing.PairChecked;
 import ribmark.weighing.Reading;
 import ribmark.weighing.Reasons;
@@ -21,16 +25,17 @@ final class ScoreText {
         this.explain = explain;
     }
 
-    static List<String> lines(WeighUpScore score, boolean explain) {
-        return new ScoreText(explain).of(score);
+    static List<String> lines(WeighUpScore score, Optional<Model> model, boolean explain) {
+        return new ScoreText(explain).of(score, model);
     }
 
-    private List<String> of(WeighUpScore score) {
+    private List<String> of(WeighUpScore score, Optional<Model> model) {
         add(score.balance().sentence(), Reasons.of(score.balance()));
         for (Balance balance : score.innerBalances()) {
             add("Inside the " + balance.of() + ": " + balance.sentence(), Reasons.of(balance));
         }
         score.notes().forEach(lines::add);
+        model.ifPresent(m -> score.finding(model).ifPresent(found -> said(found, new FindingText(m))));
         for (ScoredCut cut : score.cuts()) {
             add(VerdictLine.of(cut), Reasons.of(cut));
         }
@@ -46,6 +51,14 @@ final class ScoreText {
         lines.add(VerdictLine.ofYield(score) + " " + VerdictLine.ofTrim(score));
         lines.add(Reasons.standing(score.weighUp()));
         return lines;
+    }
+
+    private void said(Finding found, FindingText text) {
+        List<String> said = text.lines(found);
+        lines.addAll(said);
+        if (explain && !said.isEmpty()) {
+            text.reasons(found).forEach(reason -> lines.add("    " + reason));
+        }
     }
 
     private void add(String line, List<String> reasons) {

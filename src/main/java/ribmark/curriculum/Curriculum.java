@@ -8,10 +8,11 @@ import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
+import ribmark.slips.Model;
 
 /**
  * Everything that is taught and judged for one kind of carcase, proven before it is used; the version is a digest of all
- * the files it was read from.
+ * the files it was read from. Without a weighing model neither slips nor moved lines are looked for.
  */
 public record Curriculum(
         String version,
@@ -23,6 +24,7 @@ public record Curriculum(
         List<Term> terms,
         List<ReferenceTable> tables,
         List<TrimMeasure> trim,
+        Optional<Model> weighing,
         EvidenceRule rule,
         List<RestsOn> ruleRestsOn,
         List<Scale> scales,

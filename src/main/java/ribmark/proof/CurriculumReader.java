@@ -46,6 +46,7 @@ final class CurriculumReader {
                 each(shelf.terms(), "terms[]", this::term),
                 shelf.tables().stream().map(TableReader::table).toList(),
                 each(shelf.trim(), "measures[]", figures::measure),
+                Optional.of(shelf.weighing()).filter(Node::isThere).map(ModelReader::read),
                 figures.rule(shelf.evidence().get("rule")),
                 restsOn(shelf.evidence().get("rule")),
                 FigureReader.scales(shelf.scales()),

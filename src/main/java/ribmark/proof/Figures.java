@@ -1,11 +1,13 @@
 package ribmark.proof;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribmark.proof.ContentProblem.Also;
+import ribmark.slips.Model;
 
 /** Checks the figures: tables that add up, limits in order, and a basis that fits how its source was seen. */
 final class Figures {
@@ -33,6 +35,10 @@ final class Figures {
         shelf.tables().forEach(table -> figures.inOrder(table.get("gap"), "balanced-to-percent", "query-to-percent"));
         shelf.tables().forEach(figures::pairsHaveSpread);
         shelf.trim().all("measures[]").forEach(figures::limits);
+        if (shelf.weighing().isThere()) {
+            shelf.tables().forEach(figures::spreadsGoTogether);
+        }
+        shelf.weighing().all("lines[].moves[]").forEach(figures::movesKeepTheWhole);
         figures.publishedMeansRead();
     }
 
@@ -95,6 +101,33 @@ final class Figures {
                                 "Whether it is a pair stands in",
                                 row.get("pair").place()));
             }
+        }
+    }
+
+    private void spreadsGoTogether(Node table) {
+        List<Node> spreads = table.all("rows[].sd");
+        double[] sds = spreads.stream().mapToDouble(Node::number).toArray();
+        if (sds.length > 0) {
+            Model.whyNotWhole(sds)
+                    .ifPresent(why -> found.add(
+                            "C044",
+                            spreads.stream()
+                                    .max(Comparator.comparingDouble(Node::number))
+                                    .orElseThrow(),
+                            why,
+                            "Mend this spread: its square is less than the squares of the others together."));
+        }
+    }
+
+    private void movesKeepTheWhole(Node move) {
+        double sum =
+                move.all("points[].points").stream().mapToDouble(Node::number).sum();
+        if (Math.abs(sum) > BINARY) {
+            found.add(
+                    "C045",
+                    move.get("points"),
+                    String.format(Locale.ROOT, "The points of this move add up to %.2f, not to nothing.", sum),
+                    "What one cut gains another loses. Look for a sign or a figure that is mistyped.");
         }
     }
 

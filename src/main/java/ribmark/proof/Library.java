@@ -27,6 +27,7 @@ final class Library {
         kind("assessments/[^/]+/questions\\.yaml", "questions");
         kind("assessments/[^/]+/evidence\\.yaml", "evidence");
         kind("assessments/[^/]+/trim\\.yaml", "trim");
+        kind("assessments/[^/]+/weighing-model\\.yaml", "weighing-model");
         kind("assessments/[^/]+/references/[^/]+\\.yaml", "reference");
     }
 
@@ -136,6 +137,11 @@ final class Library {
     /** A file that is asked for only when its folder is there. */
     Node need(boolean folder, String path, Node askedBy) {
         return folder ? need(path, askedBy) : Node.nothingIn(path);
+    }
+
+    /** A file that may be there. */
+    Node maybe(String path) {
+        return files.getOrDefault(path, Node.nothingIn(path));
     }
 
     /** The files directly in a folder, sorted by name. */

@@ -48,6 +48,8 @@ final class References {
         learn("criterion", "id", shelf.criteria(), "criteria[]");
         learn("question", "id", shelf.questions(), "questions[]");
         learn("trim measure", "id", shelf.trim(), "measures[]");
+        unique(of("line"), "line", "line", shelf.weighing().all("lines[]"));
+        unique(of("line"), "split", "split", shelf.weighing().all("splits[]"));
         learn("mark", "id", shelf.marks(), "marks[]");
         learn("scale", "id", shelf.scales(), "scales[]");
         if (!shelf.hasAllStages()) {
@@ -109,6 +111,8 @@ final class References {
         list(shelf.criteria(), "step", "criteria[].step");
         list(shelf.questions(), "step", "questions[].step");
         list(shelf.trim(), "step", "measures[].step");
+        list(shelf.weighing(), "row", "lines[].moves[].points[].row");
+        list(shelf.weighing(), "row", "splits[].rows[]");
         shelf.tables().forEach(table -> {
             list(table, "row", "kidneys-out.leaves-out[]");
             list(table, "row", "pairs.tolerances[].row");

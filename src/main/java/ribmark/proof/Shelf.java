@@ -17,6 +17,7 @@ record Shelf(
         Node questions,
         Node evidence,
         Node trim,
+        Node weighing,
         List<Node> tables,
         Node sources,
         Node marks,
@@ -43,6 +44,7 @@ record Shelf(
                 library.need(ofAssessments + "questions.yaml", breakdown),
                 library.need(ofAssessments + "evidence.yaml", breakdown),
                 library.need(ofAssessments + "trim.yaml", breakdown),
+                library.maybe(ofAssessments + "weighing-model.yaml"),
                 library.in(ofAssessments + "references/"),
                 library.need("content/sources.yaml", breakdown),
                 library.need("assessments/marks.yaml", breakdown),
@@ -52,7 +54,8 @@ record Shelf(
     /** Every file. */
     List<Node> all() {
         Stream<Node> single = Stream.of(
-                breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, sources, marks, scales);
+                breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, weighing, sources, marks,
+                scales);
         return Stream.of(single, stages.stream(), tables.stream())
                 .flatMap(s -> s)
                 .toList();

@@ -38,7 +38,8 @@ final class CarcaseFields {
         }
         boolean hot = weighed.get().equals("hot");
         boolean kidneysIn = kidneys.get().equals("in");
-        return Optional.of(new CarcaseReading(weight.get(), hot, kidneysIn, fatClass, vertebrae, scale.get()));
+        return Optional.of(new CarcaseReading(
+                weight.get(), hot, kidneysIn, fatClass, vertebrae, scale.get(), fields.typed("weightKg")));
     }
 
     private static Optional<String> matching(Fields fields, String name, Pattern pattern, String help) {

@@ -17,13 +17,25 @@ public record CarcaseReading(
         boolean kidneysIn,
         Optional<String> fatClass,
         Optional<String> vertebrae,
-        Scale scale) {
+        Scale scale,
+        String typed) {
 
     /** Refuses a carcase that weighs nothing. */
     public CarcaseReading {
         if (weight.grams() == 0) {
             throw new IllegalArgumentException("A carcase must weigh something");
         }
+    }
+
+    /** A carcase of which only the weight was kept: it counts as typed with three places. */
+    public CarcaseReading(
+            Weight weight,
+            boolean hot,
+            boolean kidneysIn,
+            Optional<String> fatClass,
+            Optional<String> vertebrae,
+            Scale scale) {
+        this(weight, hot, kidneysIn, fatClass, vertebrae, scale, weight.kilograms());
     }
 
     /** Its weight once cold, in grams, not rounded: a hot weight is multiplied by the table's factor. */
@@ -41,7 +53,7 @@ public record CarcaseReading(
 
     /** The same carcase on a scale of this class, where none is known. */
     CarcaseReading ruledBy(Optional<PermissibleErrors> errors) {
-        return new CarcaseReading(weight, hot, kidneysIn, fatClass, vertebrae, scale.ruledBy(errors));
+        return new CarcaseReading(weight, hot, kidneysIn, fatClass, vertebrae, scale.ruledBy(errors), typed);
     }
 
     /** How its vertebrae differ from the usual ones, where they were counted. */
@@ -51,6 +63,6 @@ public record CarcaseReading(
 
     /** What a table asks of a carcase, but for its vertebrae. */
     public Conditions conditions(Hot factor) {
-        return new Conditions(coldG(factor).movePointLeft(3).doubleValue(), kidneysIn, fatClass, Vertebrae.USUAL);
+        return new Conditions(coldG(factor).movePointLeft(3).doubleValue(), kidneysIn, fatClass);
     }
 }

@@ -103,6 +103,11 @@ final class Fields {
         return weight;
     }
 
+    /** A text as it stands, nothing when there is none. */
+    String typed(String name) {
+        return node.path(name).asText().strip();
+    }
+
     /** A number that must be there, more than {@code above} and at most {@code most}. */
     Optional<Double> number(String name, double above, double most, String help) {
         Optional<JsonNode> value = value(name, help);

@@ -50,7 +50,8 @@ final class PieceFields {
         if (!known || side.isEmpty() || weight.isEmpty() || scale.isEmpty()) {
             return Optional.empty();
         }
-        Reading reading = Reading.of(cut.get(), side.get(), weight.get(), scale.get());
+        Reading reading =
+                Reading.of(cut.get(), side.get(), weight.get(), scale.get()).asTyped(piece.typed("weightKg"));
         return Optional.of(tare.map(reading::withTare).orElse(reading));
     }
 

@@ -6,8 +6,15 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import ribmark.basics.Side;
+import ribmark.basics.Weight;
 import ribmark.scoring.TrimConformity;
+import ribmark.slips.Explanation;
+import ribmark.slips.Finding;
+import ribmark.slips.Say;
+import ribmark.slips.Suspect;
 
 /** A reckoned weigh-up, or what was wrong with its file, as other programs read it; numbers are not rounded. */
 public final class ScoreJson {
@@ -16,8 +23,13 @@ public final class ScoreJson {
 
     private ScoreJson() {}
 
-    /** The whole result. What is not worked out is null: which entry looks like a slip, and which line may have moved. */
+    /** The whole result without what was not worked out, which is null: which entry looks like a slip, and which line may have moved. */
     public static ObjectNode of(WeighUpScore score) {
+        return of(score, Optional.empty());
+    }
+
+    /** The whole result, with what the weights say of slips and moved lines where that was worked out. */
+    public static ObjectNode of(WeighUpScore score, Optional<Finding> finding) {
         ObjectNode json = JSON.objectNode();
         json.set("balance", balance(score.balance(), "carcase"));
         json.set("cuts", array(score.cuts().stream().map(ScoreJson::cut).toList()));
@@ -28,9 +40,9 @@ public final class ScoreJson {
         json.set("trimScore", number(score.trimScore()));
         ArrayNode notes = json.putArray("notes");
         score.notes().forEach(notes::add);
-        json.putNull("suspects");
-        json.putNull("saying");
-        json.putNull("explanations");
+        json.set("suspects", suspects(finding));
+        json.put("saying", finding.flatMap(Finding::saying).map(Say::words).orElse(null));
+        json.set("explanations", explanations(finding));
         score.reconciliation().ifPresent(r -> json.set("tree", tree(score.innerBalances(), r)));
         return json;
     }
@@ -94,6 +106,39 @@ public final class ScoreJson {
         json.put("conformity", trim.probability());
         json.put("verdict", trim.verdict().word());
         json.put("score", trim.score());
+        return json;
+    }
+
+    private static JsonNode suspects(Optional<Finding> finding) {
+        return finding.<JsonNode>map(found ->
+                        array(found.suspects().stream().map(ScoreJson::suspect).toList()))
+                .orElse(JSON.nullNode());
+    }
+
+    private static ObjectNode suspect(Suspect suspect) {
+        ObjectNode json = JSON.objectNode();
+        json.put("cut", suspect.cut());
+        json.put("side", suspect.side().map(Side::word).orElse(null));
+        json.put("likelyKg", suspect.likely().map(Weight::kilograms).orElse(null));
+        json.put("because", suspect.because().words());
+        json.put("probability", suspect.probability());
+        return json;
+    }
+
+    private static JsonNode explanations(Optional<Finding> finding) {
+        return finding.flatMap(Finding::explanations)
+                .<JsonNode>map(
+                        all -> array(all.stream().map(ScoreJson::explanation).toList()))
+                .orElse(JSON.nullNode());
+    }
+
+    private static ObjectNode explanation(Explanation explanation) {
+        ObjectNode json = JSON.objectNode();
+        json.put("line", explanation.line().orElse(null));
+        json.put("towards", explanation.towards().orElse(null));
+        json.put("by", explanation.by());
+        json.put("side", explanation.side().map(Side::word).orElse(null));
+        json.put("probability", explanation.probability());
         return json;
     }
 

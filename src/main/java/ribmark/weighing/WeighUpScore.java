@@ -10,6 +10,8 @@ import ribmark.scoring.CutYield.Mass;
 import ribmark.scoring.ReferenceTable.Row;
 import ribmark.scoring.TrimScore;
 import ribmark.scoring.YieldScore;
+import ribmark.slips.Finding;
+import ribmark.slips.Model;
 
 /** One weigh-up reckoned through: the balance, each cut against its table, the trim, and what has to be said about it. */
 public record WeighUpScore(
@@ -76,6 +78,11 @@ public record WeighUpScore(
         List<Balance> all = new ArrayList<>(List.of(balance));
         all.addAll(innerBalances);
         return Optional.of(Reconciliation.of(weighUp, all));
+    }
+
+    /** What the weights say of slips among themselves and of moved lines; nothing without a model of them. */
+    public Optional<Finding> finding(Optional<Model> model) {
+        return model.flatMap(m -> LookedOver.of(this, m));
     }
 
     /** The readings that are balanced and not scored: no row names them, or they were weighed at another moment. */

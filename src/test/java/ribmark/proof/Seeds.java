@@ -14,6 +14,7 @@ final class Seeds {
     private static final String TABLE = "assessments/kid/references/small.yaml";
     private static final String TRIM = "assessments/kid/trim.yaml";
     private static final String RULE = "assessments/kid/evidence.yaml";
+    private static final String MODEL = "assessments/kid/weighing-model.yaml";
     private static final String ASKED = "assessments/kid/questions.yaml";
 
     /** What stands in a file, what is put in its place, and after the sign « the spot the check must point at. */
@@ -120,6 +121,9 @@ final class Seeds {
             new Seed("C040", TABLE, "expected: 40.5", "expected: 45.0"),
             new Seed("C041", TRIM, "highest: 5.0", "highest: «0.2"),
             new Seed("C041", TABLE, "highest-kg: 9", "highest-kg: «4"),
+            new Seed("C044", TABLE, "expected: 40.5, sd: 1.5", "expected: 40.5, sd: «2.5"),
+            new Seed("C045", MODEL, "points: [{row: fronts, points: -2}", "points: «[{row: fronts, points: -2.5}"),
+            new Seed("C025", MODEL, "row: saddles", "row: «sadles"),
             new Seed("C042", TABLE, "pair: true, pair-spread: 0.02", "pair: true, pair-spread: «0"),
             new Seed("C050", ASKED, "step: mark", "step: look"),
             new Seed("C051", CUTS, "source: BOOK, basis: published", "source: CP, basis: «published"),

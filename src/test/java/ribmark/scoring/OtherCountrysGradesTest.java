@@ -28,7 +28,7 @@ class OtherCountrysGradesTest {
         return 49.936 - 0.0848 * carcase - 4.376 * fat - 3.530 * bodyWall + 2.456 * eye;
     }
 
-    /** Printed in US-WMREC19 and US-WMREC18 (Western Maryland performance tests, 2019 and 2018); US-STD (grade standards), lower limits. */
+    /** Printed in US-WMREC19 and US-WMREC18 (University of Maryland, notes on lambs, 2019 and 2018); US-STD (grade standards, 1992), lower limits. */
     @ParameterizedTest
     @CsvSource({
         "0.083, 1.23, 0.005",
@@ -47,7 +47,7 @@ class OtherCountrysGradesTest {
         assertThat(grade(fat)).isCloseTo(printed, within(tolerance + 1e-9));
     }
 
-    /** US-YGTAB, a printed table of grades. */
+    /** US-YGTAB (Virginia Department of Agriculture, yield and quality grades for lamb carcasses, table I). */
     @ParameterizedTest
     @CsvSource({
         "1.0, 51.0",
@@ -90,7 +90,7 @@ class OtherCountrysGradesTest {
     }
 
     /**
-     * US-CORANGE (an older study) prints a grade of 3.34 for a fat depth of 0.22 in: its grade also used leg score and kidney fat. The
+     * US-CORANGE (Carcase evaluation of western Colorado range lambs) prints a grade of 3.34 for a fat depth of 0.22 in: its grade also used leg score and kidney fat. The
      * rule of 1992 gives 2.60, and neither may be mended into the other.
      */
     @Test

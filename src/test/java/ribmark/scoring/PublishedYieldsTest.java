@@ -65,7 +65,7 @@ class PublishedYieldsTest {
         }
     }
 
-    /** US-KSU (Kansas State University Extension, lamb carcase breakdown): shares of a carcase of 75 lb, printed 16.8, 6.5, 9.5, 10.5, 4.4 lb. */
+    /** US-KSU (Kansas State University, Lamb processing options for consumers): shares of a carcase of 75 lb, printed 16.8, 6.5, 9.5, 10.5, 4.4 lb. */
     @ParameterizedTest
     @CsvSource({"22.4, 16.8", "8.7, 6.5", "12.7, 9.5", "14.0, 10.5", "5.8, 4.4"})
     void a_share_of_a_carcase_is_the_weight_printed_beside_it(double share, double pounds) {

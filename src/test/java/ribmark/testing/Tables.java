@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import ribmark.proof.ContentInUse;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
 import ribmark.scoring.OtherAnimal;
@@ -22,6 +23,7 @@ import ribmark.scoring.ReferenceTable.Row;
 import ribmark.scoring.Region;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
+import ribmark.slips.Model;
 import ribmark.weighing.References;
 
 /** The lamb tables again, typed by hand; another test holds them against the files. */
@@ -38,6 +40,12 @@ public final class Tables {
     public static final PermissibleErrors CLASS_III =
             new PermissibleErrors("III", List.of(step(500, 0.5), step(2000, 1), step(10_000, 1.5)), 2, 10, List.of());
 
+    /** The model of slips and moved lines as it comes with the program; another test looks at its figures. */
+    private static final class Shipped {
+        static final Model MODEL =
+                ContentInUse.read(Optional.empty()).curriculum().weighing().orElseThrow();
+    }
+
     private Tables() {}
 
     public static References lamb() {
@@ -46,6 +54,7 @@ public final class Tables {
                 "7,13,6,4,3",
                 List.of(wholesale(), primals(), joints()),
                 List.of(LOIN_FAT, CLEARANCE, FORE_RIBS, BEST_END_RIBS),
+                Optional.of(Shipped.MODEL),
                 Optional.of(CLASS_III));
     }
 

@@ -75,7 +75,8 @@ public final class WeighUps {
     }
 
     public JsonNode scored() {
-        return tree(ScoreJson.of(score()).toString());
+        WeighUpScore score = score();
+        return tree(ScoreJson.of(score, score.finding(Tables.lamb().weighing())).toString());
     }
 
     public List<FileProblem> problems() {

@@ -83,6 +83,7 @@ public final class Weighing {
                 LAMB.breakdown().formula().toString(),
                 LAMB.tables(),
                 LAMB.trim(),
+                LAMB.weighing(),
                 LAMB.permissible());
         WeighUpFile read = WeighUpFile.read(file.json().getBytes(StandardCharsets.UTF_8), references);
         if (read.weighUp().isEmpty()) {

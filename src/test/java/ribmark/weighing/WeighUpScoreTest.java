@@ -81,9 +81,8 @@ class WeighUpScoreTest {
         assertThat(names(json.get("trim").get(0)))
                 .containsExactly("measure", "value", "unit", "lowest", "highest", "conformity", "verdict", "score");
         assertThat(json.get("trim").get(0).get("lowest").isNull()).isTrue();
-        for (String notWorkedOut : List.of("suspects", "saying", "explanations")) {
-            assertThat(json.get(notWorkedOut).isNull()).isTrue();
-        }
+        assertThat(names(json.get("explanations").get(0)))
+                .containsExactly("line", "towards", "by", "side", "probability");
         assertThat(json.get("notes")).isEmpty();
     }
 
