@@ -2,6 +2,7 @@ package ribmark.proof;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import ribmark.scoring.CuttingRule;
 import ribmark.scoring.OtherAnimal;
 import ribmark.scoring.PairTolerances;
 import ribmark.scoring.ReferenceTable;
@@ -31,6 +32,7 @@ final class TableReader {
                 losses(file.get("losses")),
                 other(file.get("other-counts")),
                 pairs(file.get("pairs")),
+                cutting(file.get("cutting-tests")),
                 file.all("rows[]").stream().map(TableReader::row).toList(),
                 FigureReader.grounds(file));
     }
@@ -67,6 +69,22 @@ final class TableReader {
         return node.isThere()
                 ? new PairTolerances(percents, node.get("whose").text(), FigureReader.grounds(node))
                 : PairTolerances.NONE;
+    }
+
+    private static CuttingRule cutting(Node node) {
+        if (!node.isThere()) {
+            return CuttingRule.NONE;
+        }
+        return new CuttingRule(
+                node.get("worth-carcases").number(),
+                FigureReader.whole(node, "own-from-carcases"),
+                node.all("classes[]").stream()
+                        .map(one -> new CuttingRule.CarcaseClass(
+                                one.get("id").text(),
+                                one.get("name").text(),
+                                one.get("fat-classes").texts()))
+                        .toList(),
+                FigureReader.grounds(node));
     }
 
     private static OtherAnimal other(Node node) {

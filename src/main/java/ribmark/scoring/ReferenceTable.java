@@ -19,6 +19,7 @@ public record ReferenceTable(
         Losses losses,
         OtherAnimal other,
         PairTolerances pairs,
+        CuttingRule cutting,
         List<Row> rows,
         List<Ground> grounds) {
 
@@ -74,8 +75,11 @@ public record ReferenceTable(
         }
 
         Row and(List<Ground> more) {
-            List<Ground> all = Stream.concat(grounds.stream(), more.stream()).toList();
-            return new Row(cut, name, pair, pairSpread, moment, expected, sd, all, partOf);
+            return restingOn(Stream.concat(grounds.stream(), more.stream()).toList());
+        }
+
+        Row restingOn(List<Ground> others) {
+            return new Row(cut, name, pair, pairSpread, moment, expected, sd, others, partOf);
         }
     }
 
@@ -195,8 +199,21 @@ public record ReferenceTable(
                 .toList();
     }
 
-    private ReferenceTable with(List<Row> otherRows) {
+    ReferenceTable with(List<Row> otherRows) {
         return new ReferenceTable(
-                id, title, standing, text, bounds, kidneysOut, hot, gap, losses, other, pairs, otherRows, grounds);
+                id,
+                title,
+                standing,
+                text,
+                bounds,
+                kidneysOut,
+                hot,
+                gap,
+                losses,
+                other,
+                pairs,
+                cutting,
+                otherRows,
+                grounds);
     }
 }

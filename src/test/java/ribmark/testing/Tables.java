@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribmark.proof.ContentInUse;
 import ribmark.scoring.Basis;
+import ribmark.scoring.CuttingRule;
+import ribmark.scoring.CuttingRule.CarcaseClass;
 import ribmark.scoring.Ground;
 import ribmark.scoring.OtherAnimal;
 import ribmark.scoring.OtherAnimal.Grows;
@@ -36,6 +38,8 @@ public final class Tables {
     public static final TrimMeasure FORE_RIBS = measure("fore-rib-count", "count", 1.0, 6.0, 6.0);
 
     public static final TrimMeasure BEST_END_RIBS = measure("best-end-rib-count", "count", 1.0, 7.0, 7.0);
+
+    public static final CarcaseClass MEDIUM = new CarcaseClass("medium", "fat class 3 or 3L", List.of("3", "3L"));
 
     public static final PermissibleErrors CLASS_III =
             new PermissibleErrors("III", List.of(step(500, 0.5), step(2000, 1), step(10_000, 1.5)), 2, 10, List.of());
@@ -108,6 +112,7 @@ public final class Tables {
                 new Losses(0.20, 0.10, 0.36, 0.20),
                 new OtherAnimal(1.5, 2, grows(rows)),
                 new PairTolerances(tolerances(rows), "the college’s own", List.of()),
+                new CuttingRule(5, 20, List.of(MEDIUM), List.of()),
                 List.of(rows),
                 List.of());
     }
