@@ -27,6 +27,7 @@ import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.StepPages;
+import ribmark.cuttingtests.TablePages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -55,6 +56,7 @@ import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
+import ribmark.weighing.ScorePages;
 import ribmark.weighing.TrimPages;
 import ribmark.weighing.WeighUpPages;
 import ribmark.weighing.WeighUpStore;
@@ -122,6 +124,16 @@ public final class App implements AutoCloseable {
                         stores.content::curriculum,
                         settings.zone())
                 .addTo(routes);
+        new ScorePages(
+                        stores.weighed,
+                        stores.keptScores,
+                        stores.cuttingTests,
+                        stores.carcases,
+                        stores.sheets,
+                        stores.content::curriculum,
+                        settings.zone())
+                .addTo(routes);
+        new TablePages(stores.ownTables, stores.carcases, stores.content::curriculum, settings.zone()).addTo(routes);
         new ScalePages(stores.scaleChecks, stores.content::curriculum, settings.zone()).addTo(routes);
         new TrimPages(stores.weighUps, stores.weighed, stores.sheets, stores.content::curriculum).addTo(routes);
     }

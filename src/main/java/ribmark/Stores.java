@@ -9,6 +9,8 @@ import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
+import ribmark.cuttingtests.CuttingTestStore;
+import ribmark.cuttingtests.OwnTables;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -24,6 +26,7 @@ import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
 import ribmark.scales.ScaleCheckStore;
+import ribmark.weighing.KeptScoreStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -42,6 +45,9 @@ final class Stores {
     final SignOffStore signOffs;
     final Standings standings;
     final ScaleCheckStore scaleChecks;
+    final CuttingTestStore cuttingTests;
+    final OwnTables ownTables;
+    final KeptScoreStore keptScores;
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
     final Reports reports;
@@ -65,7 +71,10 @@ final class Stores {
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.scaleChecks = new ScaleCheckStore(database, log, people, clock);
         this.weighUps = new WeighUpStore(database, log, people, clock);
-        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
+        this.cuttingTests = new CuttingTestStore(database, log, people, clock);
+        this.ownTables = new OwnTables(cuttingTests);
+        this.keptScores = new KeptScoreStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, ownTables, content::curriculum);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
         this.links = new OneTimeLinks(database, clock);
@@ -100,7 +109,11 @@ final class Stores {
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
-                        List.of(ReplyStore.MIRROR, ScaleCheckStore.MIRROR))
+                        List.of(
+                                ReplyStore.MIRROR,
+                                ScaleCheckStore.MIRROR,
+                                CuttingTestStore.MIRROR,
+                                KeptScoreStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }

@@ -32,6 +32,27 @@ public record Curriculum(
         List<MarkWord> marks,
         List<Source> sources) {
 
+    /** The same content judged by other tables. */
+    public Curriculum judgedBy(List<ReferenceTable> others) {
+        return new Curriculum(
+                version,
+                breakdown,
+                skeleton,
+                map,
+                cuts,
+                landmarks,
+                terms,
+                others,
+                trim,
+                weighing,
+                rule,
+                ruleRestsOn,
+                scales,
+                permissible,
+                marks,
+                sources);
+    }
+
     /** The cut with this id, if there is one. */
     public Optional<Cut> cut(String id) {
         return cuts.stream().filter(cut -> cut.id().equals(id)).findFirst();

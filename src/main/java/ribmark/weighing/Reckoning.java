@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.UUID;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
+import ribmark.scoring.Conditions;
 import ribmark.scoring.Vertebrae;
 import ribmark.weighing.Assembly.Placed;
 
@@ -48,6 +49,12 @@ final class Reckoning {
                 carcase.fatClass(),
                 counted ? Optional.of(carcase.formula(usual)) : Optional.empty(),
                 Assembly.scale(curriculum, carcase.scaleId()));
+    }
+
+    /** What tables ask of a carcase. */
+    static Conditions conditions(Curriculum curriculum, CarcaseReading carcase) {
+        return carcase.conditions(curriculum.tables().get(0).hot())
+                .counted(carcase.against(curriculum.breakdown().formula().toString()));
     }
 
     /** How the vertebrae counted on a carcase differ from the usual ones. */

@@ -211,6 +211,7 @@ public final class WeighUpPages {
     private static List<Link> links(Carcase carcase, List<BlockSheet> seen) {
         List<Link> links = new ArrayList<>();
         links.add(new Link("/carcases/" + carcase.id(), carcase.title()));
+        links.add(new Link("/weigh-ups/" + carcase.id() + "/scores", "What did it score?"));
         links.add(new Link("/scales", "Are the scales right?"));
         for (BlockSheet sheet : seen) {
             String whose = sheet.apprentice().name() + "’s ";

@@ -10,17 +10,21 @@ import java.util.function.Supplier;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
+import ribmark.cuttingtests.OwnTables;
+import ribmark.cuttingtests.OwnTables.Judging;
 import ribmark.scoring.Vertebrae;
 
 /** The weigh-ups of the college, each reckoned afresh from what was typed. */
 public final class WeighedCarcases {
 
     private final WeighUpStore store;
+    private final OwnTables ownTables;
     private final Supplier<Curriculum> curriculum;
 
-    /** The curriculum brings tables, scales and limits. */
-    public WeighedCarcases(WeighUpStore store, Supplier<Curriculum> curriculum) {
+    /** The curriculum brings tables, scales and limits; cutting tests have moved the tables. */
+    public WeighedCarcases(WeighUpStore store, OwnTables ownTables, Supplier<Curriculum> curriculum) {
         this.store = store;
+        this.ownTables = ownTables;
         this.curriculum = curriculum;
     }
 
@@ -62,15 +66,49 @@ public final class WeighedCarcases {
         return readings;
     }
 
-    /** The carcase reckoned through; nothing when nothing was weighed. */
+    /**
+     * The carcase reckoned through by the tables as they stood when its newest counting weight was kept, so that a later cutting test
+     * changes no score; nothing when nothing was weighed.
+     */
     Optional<Reckoning> reckon(Carcase carcase, Collection<UUID> sheets) {
-        List<KeptReading> counting =
-                store.of(carcase.id()).stream().filter(KeptReading::counts).toList();
-        if (counting.isEmpty()) {
-            return Optional.empty();
-        }
+        List<KeptReading> counting = counting(carcase);
+        return counting.isEmpty()
+                ? Optional.empty()
+                : Optional.of(reckon(
+                        carcase,
+                        sheets,
+                        counting,
+                        counting.get(counting.size() - 1).evidenceSeq()));
+    }
+
+    /** The same by the tables as they stand now. */
+    Optional<Reckoning> reckonNow(Carcase carcase) {
+        List<KeptReading> counting = counting(carcase);
+        return counting.isEmpty() ? Optional.empty() : Optional.of(reckon(carcase, List.of(), counting, OwnTables.NOW));
+    }
+
+    private List<KeptReading> counting(Carcase carcase) {
+        return store.of(carcase.id()).stream().filter(KeptReading::counts).toList();
+    }
+
+    private Reckoning reckon(Carcase carcase, Collection<UUID> sheets, List<KeptReading> counting, long record) {
         Curriculum content = curriculum.get();
         CarcaseReading reading = Reckoning.reading(content, carcase);
-        return Optional.of(new Reckoning(content, reading, Pieces.of(content, reading), counting, trim(sheets)));
+        Judging judging = ownTables.judging(content, Reckoning.conditions(content, reading), carcase.id(), record);
+        Curriculum judged = content.judgedBy(judging.tables());
+        return new Reckoning(judged, reading, Pieces.of(judged, reading), counting, trim(sheets));
+    }
+
+    /** The version of the tables a carcase is judged by: as they stood when it was weighed, or as they stand now. */
+    Judging judging(Carcase carcase, boolean now) {
+        Curriculum content = curriculum.get();
+        CarcaseReading reading = Reckoning.reading(content, carcase);
+        long record = now
+                ? OwnTables.NOW
+                : counting(carcase).stream()
+                        .mapToLong(KeptReading::evidenceSeq)
+                        .max()
+                        .orElse(OwnTables.NOW);
+        return ownTables.judging(content, Reckoning.conditions(content, reading), carcase.id(), record);
     }
 }

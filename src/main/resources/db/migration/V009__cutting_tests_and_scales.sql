@@ -12,12 +12,16 @@ create table scale_checks (
 
 create index scale_checks_by_scale on scale_checks (scale_id, evidence_seq);
 
--- The newest row of a carcase says whether its weigh-up counts as a cutting test; who cut it, or why no more, stands in the words of
--- the log.
+-- The newest row of a carcase says whether its weigh-up counts as a cutting test, and what each cut came to in percent of the cold
+-- carcase; who cut it, or why it counts no more, stands in the words of the log.
 create table cutting_tests (
   id uuid primary key,
   carcase_id uuid not null references carcases (id),
   counts varchar(3) not null check (counts in ('yes', 'no')),
+  percents varchar(2000) not null,
+  fat_class varchar(3),
+  kidneys varchar(3) not null check (kidneys in ('in', 'out')),
+  cold_g bigint not null check (cold_g > 0),
   by_id uuid not null references people (id),
   told_at timestamp(3) with time zone not null,
   evidence_seq bigint not null unique references evidence (seq)
