@@ -3,6 +3,7 @@ package ribmark;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinLogger;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,6 @@ import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.StepPages;
-import ribmark.cuttingtests.TablePages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -50,15 +50,13 @@ import ribmark.people.SignInPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.proof.ContentPages;
-import ribmark.scales.ScalePages;
+import ribmark.study.PracticePages;
+import ribmark.study.QuestionPages;
 import ribmark.study.StudyPages;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
-import ribmark.weighing.ScorePages;
-import ribmark.weighing.TrimPages;
-import ribmark.weighing.WeighUpPages;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -103,39 +101,23 @@ public final class App implements AutoCloseable {
         new CarcasePages(stores.carcases, stores.content.curriculum(), clock, settings.zone()).addTo(routes);
         BoneMap map = new BoneMap(stores.content.curriculum());
         new BoneMapPages(map).addTo(routes);
-        new StepPages(stores.content.curriculum(), new BonePictures(map)).addTo(routes);
+        BonePictures pictures = new BonePictures(map);
+        new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
-        new StudyPages(stores.content.curriculum()).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
         addStandings();
-        addWeighUps();
+        new AtTheScale(stores, settings.zone()).addTo(routes);
         addFeedback();
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
-    private void addWeighUps() {
-        new WeighUpPages(
-                        stores.weighUps,
-                        stores.weighed,
-                        stores.carcases,
-                        stores.sheets,
-                        stores.scaleChecks,
-                        stores.content::curriculum,
-                        settings.zone())
-                .addTo(routes);
-        new ScorePages(
-                        stores.weighed,
-                        stores.keptScores,
-                        stores.cuttingTests,
-                        stores.carcases,
-                        stores.sheets,
-                        stores.content::curriculum,
-                        settings.zone())
-                .addTo(routes);
-        new TablePages(stores.ownTables, stores.carcases, stores.content::curriculum, settings.zone()).addTo(routes);
-        new ScalePages(stores.scaleChecks, stores.content::curriculum, settings.zone()).addTo(routes);
-        new TrimPages(stores.weighUps, stores.weighed, stores.sheets, stores.content::curriculum).addTo(routes);
+    private void addStudy(BonePictures pictures) {
+        Curriculum curriculum = stores.content.curriculum();
+        new StudyPages(curriculum, stores.practising).addTo(routes);
+        new PracticePages(stores.practising, stores.studied, pictures::asked).addTo(routes);
+        new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 
     private void addFeedback() {
@@ -146,7 +128,7 @@ public final class App implements AutoCloseable {
                         stores.content.curriculum().breakdown(),
                         settings.zone())
                 .addTo(routes);
-        new MyPages(stores.standings, stores.replies).addTo(routes);
+        new MyPages(stores.standings, stores.replies, stores.practising).addTo(routes);
     }
 
     private void addBlockSheets() {
@@ -191,13 +173,16 @@ public final class App implements AutoCloseable {
         return college.orElseThrow();
     }
 
-    /** Begins to listen on loopback and answers the address. */
+    /** Begins to listen on loopback and answers the address; a port in use is said once, by us. */
     public String start() {
+        JavalinLogger.enabled = false;
         try {
             server.start("127.0.0.1", settings.port());
         } catch (JavalinBindException taken) {
             close();
             throw new Refused("Port " + settings.port() + " is in use. Name another one with --port, or 0 for any.");
+        } finally {
+            JavalinLogger.enabled = true;
         }
         return "http://127.0.0.1:" + server.port();
     }

@@ -39,19 +39,12 @@ final class Commands implements Runnable {
                 .addSubcommand(new AgreeCommand(System.in))
                 .setOut(out)
                 .setErr(err);
-        line.setExecutionExceptionHandler((fault, command, parsed) -> refuse(fault, err));
+        CallRefusal refusal = new CallRefusal();
+        line.setParameterExceptionHandler(refusal).setExecutionExceptionHandler(refusal);
         int exit = line.execute(args);
         out.flush();
         err.flush();
         return exit;
-    }
-
-    private static int refuse(Exception fault, PrintWriter err) throws Exception {
-        if (fault instanceof Refused) {
-            err.println(fault.getMessage());
-            return 1;
-        }
-        throw fault;
     }
 
     private static References references(Optional<Path> own) {

@@ -32,18 +32,22 @@ final class DemoCommand implements Callable<Integer> {
 
     @Option(
             names = "--port",
+            paramLabel = "PORT",
             defaultValue = "${env:RIBMARK_PORT:-" + Settings.PORT + "}",
+            converter = PortReader.class,
             description = "Port to listen on, 0 for any that is free. Default: ${DEFAULT-VALUE}. Also RIBMARK_PORT.")
-    private int port;
+    private Integer port;
 
     @Option(
             names = "--content",
+            paramLabel = "DIR",
             defaultValue = "${env:RIBMARK_CONTENT}",
             description = "Folder laid over the content that came with the program. Also RIBMARK_CONTENT.")
     private Path content;
 
     @Option(
             names = "--format",
+            paramLabel = "text|json",
             defaultValue = "text",
             converter = OutputFormat.Reader.class,
             description = "text or json. Default: ${DEFAULT-VALUE}.")

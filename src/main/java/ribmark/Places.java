@@ -38,7 +38,7 @@ final class Places {
                     new Place("Study", "/study", List.of())),
             Role.TUTOR,
             List.of(
-                    new Place("Group", "/group", List.of("/apprentices", "/block-sheets")),
+                    new Place("Group", "/group", List.of("/apprentices", "/block-sheets", "/study")),
                     new Place("Reports", "/reports", List.of("/exports")),
                     new Place("Carcases", "/carcases", List.of("/weigh-ups", "/scales")),
                     new Place("Steps", "/steps", List.of("/bones"))),

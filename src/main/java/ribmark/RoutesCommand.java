@@ -3,6 +3,7 @@ package ribmark;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +29,14 @@ final class RoutesCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Option(
+            names = "--content",
+            paramLabel = "DIR",
+            description = "Folder laid over the content that came with the program.")
+    private Path content;
+
+    @Option(
             names = "--format",
+            paramLabel = "text|json",
             defaultValue = "text",
             converter = OutputFormat.Reader.class,
             description = "text or json. Default: ${DEFAULT-VALUE}.")
@@ -38,7 +46,8 @@ final class RoutesCommand implements Callable<Integer> {
     public Integer call() throws JsonProcessingException {
         PrintWriter out = spec.commandLine().getOut();
         List<Route> routes;
-        try (App app = App.demo(Settings.throwAway(0, Optional.empty()), new DemoClock(Clock.systemUTC()))) {
+        Settings settings = Settings.throwAway(0, Optional.ofNullable(content));
+        try (App app = App.demo(settings, new DemoClock(Clock.systemUTC()))) {
             routes = app.routes();
         }
         if (format == OutputFormat.JSON) {

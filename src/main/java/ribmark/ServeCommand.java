@@ -1,5 +1,6 @@
 package ribmark;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import ribmark.database.ServedFolder;
 
 /** Runs the program on the college's own data. */
 @Command(
@@ -22,18 +24,22 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(
             names = "--port",
+            paramLabel = "PORT",
             defaultValue = "${env:RIBMARK_PORT:-" + Settings.PORT + "}",
+            converter = PortReader.class,
             description = "Port to listen on. Default: ${DEFAULT-VALUE}. Also RIBMARK_PORT.")
-    private int port;
+    private Integer port;
 
     @Option(
             names = "--data",
+            paramLabel = "DIR",
             defaultValue = "${env:RIBMARK_DATA:-" + Settings.DATA + "}",
             description = "Folder of the college's data. Default: ${DEFAULT-VALUE}. Also RIBMARK_DATA.")
     private Path data;
 
     @Option(
             names = "--database-url",
+            paramLabel = "URL",
             defaultValue = "${env:RIBMARK_DATABASE_URL}",
             description =
                     "Database address instead of the folder's; refused when a kill could lose marks. Also RIBMARK_DATABASE_URL.")
@@ -41,6 +47,7 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(
             names = "--content",
+            paramLabel = "DIR",
             defaultValue = "${env:RIBMARK_CONTENT}",
             description = "Folder laid over the content that came with the program. Also RIBMARK_CONTENT.")
     private Path content;
@@ -52,16 +59,22 @@ final class ServeCommand implements Callable<Integer> {
                 data,
                 Optional.ofNullable(databaseUrl).filter(url -> !url.isBlank()),
                 Optional.ofNullable(content));
-        App app = new App(settings, Clock.systemUTC());
-        String address = app.start();
-        spec.commandLine().getOut().println("Ribmark listens at " + address);
-        app.firstAdministratorLink()
-                .ifPresent(link -> spec.commandLine()
-                        .getOut()
-                        .println("No accounts yet. The first administrator begins here, once: " + address
-                                + "/new-password/" + link));
-        untilStopped(app);
-        return 0;
+        ServedFolder served = ServedFolder.alone(data);
+        try {
+            App app = new App(settings, Clock.systemUTC());
+            sayWhere(app.start(), app.firstAdministratorLink());
+            untilStopped(app);
+            return 0;
+        } finally {
+            served.close();
+        }
+    }
+
+    private void sayWhere(String address, Optional<String> firstLink) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Ribmark listens at " + address);
+        firstLink.ifPresent(link -> out.println(
+                "No accounts yet. The first administrator begins here, once: " + address + "/new-password/" + link));
     }
 
     /** Waits for the machine to stop the program, then answers what is under way and closes the database. */

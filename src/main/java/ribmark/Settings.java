@@ -23,7 +23,7 @@ public record Settings(int port, DatabaseUrl url, Keys keys, Optional<Path> data
 
     /** The college's own data in a folder; a database address of its own is checked for safety. */
     public static Settings inFolder(int port, Path data, Optional<String> url, Optional<Path> content) {
-        DatabaseUrl address = url.map(DatabaseUrl::new).orElseGet(() -> DatabaseUrl.inFolder(data));
+        DatabaseUrl address = url.map(DatabaseUrl::named).orElseGet(() -> DatabaseUrl.inFolder(data));
         return new Settings(port, address, Keys.in(data), Optional.of(data), content, ZoneId.systemDefault());
     }
 }

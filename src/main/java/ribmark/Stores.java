@@ -26,7 +26,10 @@ import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
 import ribmark.scales.ScaleCheckStore;
+import ribmark.study.Practising;
+import ribmark.study.StudyStore;
 import ribmark.weighing.KeptScoreStore;
+import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -50,8 +53,11 @@ final class Stores {
     final KeptScoreStore keptScores;
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
+    final SlipAnswerStore slipAnswers;
     final Reports reports;
     final ExportStore exports;
+    final StudyStore studied;
+    final Practising practising;
     final OneTimeLinks links;
     final SessionStore sessions;
     private final Settings settings;
@@ -75,8 +81,11 @@ final class Stores {
         this.ownTables = new OwnTables(cuttingTests);
         this.keptScores = new KeptScoreStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, ownTables, content::curriculum);
+        this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
+        this.studied = new StudyStore(database, clock);
+        this.practising = new Practising(studied, content::curriculum, clock, settings.zone());
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
@@ -97,6 +106,8 @@ final class Stores {
                 standings,
                 reports,
                 exports,
+                studied,
+                practising,
                 content.curriculum(),
                 settings.zone());
     }
@@ -111,6 +122,7 @@ final class Stores {
                         ExportStore.MIRRORS,
                         List.of(
                                 ReplyStore.MIRROR,
+                                SlipAnswerStore.MIRROR,
                                 ScaleCheckStore.MIRROR,
                                 CuttingTestStore.MIRROR,
                                 KeptScoreStore.MIRROR))

@@ -34,18 +34,27 @@ final class VerifyCommand implements Callable<Integer> {
 
     @Option(
             names = "--data",
+            paramLabel = "DIR",
             defaultValue = "${env:RIBMARK_DATA:-" + Settings.DATA + "}",
             description = "Folder of the college's data. Default: ${DEFAULT-VALUE}. Also RIBMARK_DATA.")
     private Path data;
 
     @Option(
             names = "--head",
+            paramLabel = "FILE",
             description =
                     "A head kept elsewhere, as printed on a report: a file with the number of records and the digest.")
     private Path head;
 
     @Option(
+            names = "--content",
+            paramLabel = "DIR",
+            description = "Taken as by every command; the log is the same under any content.")
+    private Path content;
+
+    @Option(
             names = "--format",
+            paramLabel = "text|json",
             defaultValue = "text",
             converter = OutputFormat.Reader.class,
             description = "text or json. Default: ${DEFAULT-VALUE}.")
@@ -63,7 +72,7 @@ final class VerifyCommand implements Callable<Integer> {
     }
 
     private Verification verify() throws IOException {
-        Settings settings = Settings.inFolder(0, data, Optional.empty(), Optional.empty());
+        Settings settings = Settings.inFolder(0, data, Optional.empty(), Optional.ofNullable(content));
         try (Database database = Database.openToRead(settings.url(), settings.keys())) {
             EvidenceLog log = new EvidenceLog(database, Clock.systemUTC(), () -> "");
             Verifier verifier = new Verifier(database, log, Stores.mirrors());
@@ -76,7 +85,7 @@ final class VerifyCommand implements Callable<Integer> {
         if (head == null) {
             return Optional.empty();
         }
-        if (Files.notExists(head)) {
+        if (!Files.isRegularFile(head)) {
             throw new Refused("There is no file " + head + ". --head names a file with a head kept elsewhere.");
         }
         return Optional.of(Head.parse(Files.readString(head)));

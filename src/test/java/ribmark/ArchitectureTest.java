@@ -39,10 +39,11 @@ class ArchitectureTest {
             "cuttingtests basics carcase curriculum database evidence people scoring web",
             "weighing anatomy basics blocksheet carcase curriculum cuttingtests database evidence people scales scoring slips web",
             "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
-            "study curriculum web",
-            "progress basics blocksheet carcase competence curriculum feedback people web",
+            "drills anatomy basics curriculum",
+            "study basics curriculum database drills people web",
+            "progress basics blocksheet carcase competence curriculum feedback people study web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring slips web weighing");
+            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring slips study web weighing");
 
     /** Parts that know neither files nor tables nor the web. */
     private static final Set<String> PURE = Set.of("anatomy", "scoring", "slips", "competence", "basics");

@@ -72,6 +72,7 @@ public final class DemoCollege {
         }
         new DemoScale(stores, roster, story).tell(DemoWeighUps.read());
         new DemoReports(stores, roster, story).tell(people);
+        new DemoStudy(stores, roster, story).tell(DemoStudy.Told.read());
         return story;
     }
 }

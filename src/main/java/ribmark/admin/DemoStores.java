@@ -13,6 +13,8 @@ import ribmark.feedback.ReplyStore;
 import ribmark.people.GroupStore;
 import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
+import ribmark.study.Practising;
+import ribmark.study.StudyStore;
 import ribmark.weighing.WeighUpStore;
 
 /** Everything of the program that the demo fills, the same that its pages write to. */
@@ -29,5 +31,7 @@ public record DemoStores(
         Standings standings,
         Reports reports,
         ExportStore exports,
+        StudyStore studied,
+        Practising practising,
         Curriculum curriculum,
         ZoneId zone) {}

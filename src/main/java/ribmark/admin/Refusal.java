@@ -9,12 +9,13 @@ import ribmark.weighing.FileProblem;
 import ribmark.weighing.ScoreJson;
 
 /** How a command says no: every problem with its place, to people on the error stream, to programs where they read answers. */
-record Refusal(CommandLine command, OutputFormat format) {
+public record Refusal(CommandLine command, OutputFormat format) {
 
     /** The exit code when a command refused what it was given. */
     static final int REFUSED = 1;
 
-    int of(Refused refused) {
+    /** One sentence, without a place. */
+    public int of(Refused refused) {
         return of(List.of(new FileProblem("", refused.getMessage(), "")));
     }
 

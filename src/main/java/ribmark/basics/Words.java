@@ -13,7 +13,7 @@ public final class Words {
     private static final List<String> COUNTS = List.of(
             "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d\u00a0MMM\u00a0uuuu", Locale.UK);
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm\u00a0z", Locale.UK);
 
     private Words() {}
 
@@ -37,9 +37,9 @@ public final class Words {
         return day(LocalDate.ofInstant(moment, zone));
     }
 
-    /** Day and time of a moment, with the zone's name so that nobody has to guess. */
+    /** Day and time of a moment, with the zone's short name so that nobody has to guess. */
     public static String moment(Instant moment, ZoneId zone) {
-        return day(moment, zone) + ", " + TIME.format(moment.atZone(zone)) + " " + zone.getId();
+        return day(moment, zone) + ", " + TIME.format(moment.atZone(zone));
     }
 
     /** Joins with commas and a last {@code and}. */

@@ -115,7 +115,7 @@ public record EvidenceView(
         return new Hanging(
                 newest.stream().limit(TAGS).map(EvidenceView::tag).toList(),
                 missing.stream().map(lines -> new MissingTag("One more", lines)).toList(),
-                more > 0 ? "and " + more + " more" : null);
+                more > 0 ? "and " + Words.count(more) + " more" : null);
     }
 
     private static Tag tag(SheetEvidence sheet) {

@@ -74,8 +74,11 @@ public record ToSignView(String lead, List<Part> parts, List<Near> near) {
         if (mine + others == 0) {
             return "Nothing waits today. Close a block sheet, and what is ready stands here.";
         }
-        String yours = Words.capital(Words.count(mine, "step waits", "steps wait")) + " for your name";
-        return others == 0 ? yours + "." : yours + ", " + Words.count(others) + " for others.";
+        String waits = Words.capital(Words.count(mine, "step waits", "steps wait")) + " for your name";
+        if (mine == 0) {
+            return "Nothing waits for your name; " + Words.count(others, "step waits", "steps wait") + " for others.";
+        }
+        return others == 0 ? waits + "." : waits + ", " + Words.count(others) + " for others.";
     }
 
     private static Near near(ApprenticeRecord record) {

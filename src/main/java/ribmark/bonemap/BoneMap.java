@@ -79,6 +79,12 @@ public final class BoneMap {
         return midline || shape.box().area() > TOO_SMALL_FOR_A_NAME;
     }
 
+    /** Some bones alone, without their names, where one view shows them all. */
+    Optional<Scene> asked(List<String> bones) {
+        return Asked.of(views().stream().map(this::drawing).toList(), bones)
+                .map(asked -> asked.scene(curriculum.breakdown().title()));
+    }
+
     /** What a step touches, when it touches bones. */
     Optional<Scene> touched(Step step) {
         return scene("touched " + step.id(), step, after -> {

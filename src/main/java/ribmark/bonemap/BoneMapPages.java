@@ -70,6 +70,12 @@ public final class BoneMapPages {
                 "/bone-map/steps/{step}/pieces-close.svg",
                 ctx -> step(ctx, map::pieces, s -> s.closeUp(BonePictures.NARROW)),
                 READERS);
+        routes.file(
+                BonePictures.ASKED + "{bones}.svg", ctx -> asked(ctx, s -> s.whole(BonePictures.IN_A_PART)), READERS);
+        routes.file(
+                BonePictures.ASKED + "{bones}/close.svg",
+                ctx -> asked(ctx, s -> s.closeUp(BonePictures.NARROW)),
+                READERS);
         routes.file("/bone-map/{view}.svg", this::view, READERS);
         routes.file("/bone-map/{view}/{crop}.svg", this::crop, READERS);
     }
@@ -78,6 +84,17 @@ public final class BoneMapPages {
         Step step = curriculum.breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
         Scene scene = scenes.apply(step).orElseThrow(NotFound::new);
         send(ctx, () -> drawing.apply(scene));
+    }
+
+    /** Any few bones may be asked for, so these are not kept. */
+    private void asked(Context ctx, Function<Scene, String> drawing) {
+        List<String> bones = List.of(ctx.pathParam("bones").split("-"));
+        Scene scene = Optional.of(bones)
+                .filter(few -> few.size() <= BonePictures.MOST_ASKED)
+                .flatMap(map::asked)
+                .orElseThrow(NotFound::new);
+        answer(ctx, drawing.apply(scene));
+        keepLong(ctx);
     }
 
     private void view(Context ctx) {
@@ -116,6 +133,10 @@ public final class BoneMapPages {
     /** A picture is drawn once, and kept by the browser for as long as the content stays the same. */
     private void send(Context ctx, Supplier<String> drawing) {
         answer(ctx, drawn.computeIfAbsent(ctx.path(), path -> drawing.get()));
+        keepLong(ctx);
+    }
+
+    private void keepLong(Context ctx) {
         if (pictures.version().equals(ctx.queryParam("v"))) {
             ctx.header("Cache-Control", "private, max-age=31536000, immutable");
         }

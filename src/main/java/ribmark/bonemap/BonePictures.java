@@ -15,6 +15,12 @@ public final class BonePictures implements StepPicture.Book {
     static final double ACROSS = 960;
     static final double NARROW = 356;
 
+    /** Where pictures of some bones alone are. */
+    static final String ASKED = "/bone-map/bones/";
+
+    /** A picture of more bones than that points at none of them: ours. */
+    static final int MOST_ASKED = 6;
+
     private final BoneMap map;
 
     /** The pictures are those of this map. */
@@ -31,6 +37,15 @@ public final class BonePictures implements StepPicture.Book {
                                 .map(scene -> picture(scene, at + "/pieces.svg", at + "/pieces-close.svg", IN_A_PART)))
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    /** Some bones alone, without their names; nothing when they are too many or no view shows them all. */
+    public Optional<StepPicture> asked(List<String> bones) {
+        String at = ASKED + String.join("-", bones);
+        return Optional.of(bones)
+                .filter(few -> few.size() <= MOST_ASKED)
+                .flatMap(map::asked)
+                .map(scene -> picture(scene, at + ".svg", at + "/close.svg", IN_A_PART));
     }
 
     /** The whole skeleton in one view. */

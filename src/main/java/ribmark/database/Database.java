@@ -2,6 +2,7 @@ package ribmark.database;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.pool.HikariPool;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -11,6 +12,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import ribmark.basics.Refused;
 
 /**
  * The one door to the tables. Reading runs side by side; writing is one at a time, in one transaction, and what was written is
@@ -19,6 +21,9 @@ import org.jdbi.v3.core.Jdbi;
 public final class Database implements AutoCloseable {
 
     private static final int CONNECTIONS = 8;
+
+    /** How long another program may take to let go of the file. */
+    private static final long PATIENCE_MS = 4000;
 
     private final HikariDataSource pool;
     private final Jdbi jdbi;
@@ -42,14 +47,30 @@ public final class Database implements AutoCloseable {
             Rights.grant(owner, keys);
             return new Database(pool(url.forRequests(), keys), owner);
         } catch (SQLException cannotOpen) {
-            throw new IllegalStateException("The database cannot be opened: " + cannotOpen.getMessage(), cannotOpen);
+            throw cannotOpen(cannotOpen);
         }
     }
 
     /** Opens a database that is there already, to read only; it may be open in a running program at the same time. */
     public static Database openToRead(DatabaseUrl url, Keys keys) {
         System.setProperty("h2.bindAddress", "127.0.0.1");
-        return new Database(pool(url.forRequests() + ";IFEXISTS=TRUE", keys), null);
+        try {
+            return new Database(pool(url.forRequests() + ";IFEXISTS=TRUE", keys), null);
+        } catch (HikariPool.PoolInitializationException cannotOpen) {
+            throw cannotOpen(cannotOpen.getCause());
+        }
+    }
+
+    /** Without the number that the database adds to its own sentence. */
+    private static Refused cannotOpen(Throwable why) {
+        String reason = String.valueOf(why.getMessage())
+                .lines()
+                .findFirst()
+                .orElse("")
+                .replace("IO Exception", "cannot read or write")
+                .replaceAll(" *\\[\\d.*$", "");
+        return new Refused("The database cannot be opened. It says: " + reason
+                + ". Where another program is just starting or stopping on it, try again in a moment.");
     }
 
     private static HikariDataSource pool(String url, Keys keys) {
@@ -58,6 +79,7 @@ public final class Database implements AutoCloseable {
         config.setUsername(Rights.REQUESTS);
         config.setPassword(keys.requests());
         config.setMaximumPoolSize(CONNECTIONS);
+        config.setInitializationFailTimeout(PATIENCE_MS);
         return new HikariDataSource(config);
     }
 

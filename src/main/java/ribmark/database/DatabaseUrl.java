@@ -12,6 +12,7 @@ import ribmark.basics.Refused;
  */
 public record DatabaseUrl(String text) {
 
+    private static final String FILE = "JDBC:H2:FILE:";
     private static final String SAFE = ";WRITE_DELAY=0";
     private static final List<String> UNSAFE = List.of(
             "LOG=",
@@ -26,7 +27,7 @@ public record DatabaseUrl(String text) {
     /** Refuses any address under which a signature could be lost. */
     public DatabaseUrl {
         String upper = text.toUpperCase(Locale.ROOT);
-        if (!upper.startsWith("JDBC:H2:FILE:") && !upper.startsWith("JDBC:H2:MEM:")) {
+        if (!upper.startsWith(FILE) && !upper.startsWith("JDBC:H2:MEM:")) {
             throw new Refused("The database address must begin with jdbc:h2:file: and name a file. It was: " + text);
         }
         if (!(upper + ";").contains(SAFE + ";") || upper.split("WRITE_DELAY=", -1).length != 2) {
@@ -39,6 +40,16 @@ public record DatabaseUrl(String text) {
                         + " which weakens what is kept. It was: " + text);
             }
         }
+    }
+
+    /** One that a college names for its own data: it must outlive the program. */
+    public static DatabaseUrl named(String text) {
+        DatabaseUrl named = new DatabaseUrl(text);
+        if (!text.toUpperCase(Locale.ROOT).startsWith(FILE)) {
+            throw new Refused("The database address is not safe: what is kept in memory is gone when the program stops."
+                    + " Begin it with jdbc:h2:file: and name a file.");
+        }
+        return named;
     }
 
     /** A file in this folder, shared with a second command over loopback only. */

@@ -124,7 +124,7 @@ public final class SignInPages {
 
     /** Only an address of ours is gone back to. */
     private static String back(String asked) {
-        boolean ours = asked != null && asked.matches("/[A-Za-z0-9][A-Za-z0-9/_-]{0,200}");
+        boolean ours = asked != null && asked.matches("/[A-Za-z0-9][A-Za-z0-9/_-]{0,200}([?][A-Za-z0-9=&_.-]{0,200})?");
         return ours ? asked : "/";
     }
 }

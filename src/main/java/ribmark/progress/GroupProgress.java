@@ -38,13 +38,12 @@ public record GroupProgress(Breakdown breakdown, List<Progress> people, String t
 
     /** How many steps wait for a signature, in bold. */
     public String waiting() {
-        int waiting = toSign();
-        return waiting == 0 ? "No step" : waiting + (waiting == 1 ? " step" : " steps");
+        return Words.capital(Words.count(toSign(), "step", "steps"));
     }
 
     /** The rest of that sentence. */
     public String waitWords() {
-        return toSign() < 2 ? "waits for a signature." : "wait for a signature.";
+        return toSign() == 1 ? "waits for a signature." : "wait for a signature.";
     }
 
     /** The stages in the order worked, as they stand above the strips. */

@@ -6,6 +6,7 @@ import ribmark.blocksheet.Standings;
 import ribmark.feedback.ReplyStore;
 import ribmark.people.Access;
 import ribmark.people.Person;
+import ribmark.study.Practising;
 import ribmark.web.Allow;
 import ribmark.web.Role;
 import ribmark.web.Routes;
@@ -15,11 +16,13 @@ public final class MyPages {
 
     private final Standings standings;
     private final ReplyStore replies;
+    private final Practising practising;
 
     /** Answers say which feedback is still new. */
-    public MyPages(Standings standings, ReplyStore replies) {
+    public MyPages(Standings standings, ReplyStore replies, Practising practising) {
         this.standings = standings;
         this.replies = replies;
+        this.practising = practising;
     }
 
     /** Adds the address of the page. */
@@ -31,6 +34,6 @@ public final class MyPages {
         Person me = Access.signedIn(ctx).person();
         Progress progress = Progress.of(standings.record(me), standings);
         MyPage page = MyPage.of(progress, standings.curriculum().breakdown(), replies.answeredBy(me.id()));
-        ctx.render("progress/my-page.html", Map.of("page", page));
+        ctx.render("progress/my-page.html", Map.of("page", page, "study", practising.of(me.id())));
     }
 }

@@ -28,7 +28,7 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
         return of(files, Optional.empty());
     }
 
-    /** Checks the files, and proves the breakdowns on an animal with these numbers of vertebrae when some are given. */
+    /** Checks the files, and proves the breakdowns on an animal with these numbers when some are given; refuses numbers that no animal of these files can have. */
     public static Check of(ContentFiles files, Optional<Formula> formula) {
         Findings found = new Findings();
         Library library = Library.of(files, found);
@@ -116,9 +116,8 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             drawn.ifPresent(bones -> MapCheck.check(shelf, bones, found));
             usual = drawn.flatMap(bones -> withFormula(bones, own));
             usual.ifPresent(animal -> BoneNames.checkTeaching(shelf, animal, found));
-            Optional<Skeleton> animal = formula.isEmpty()
-                    ? usual
-                    : usual.flatMap(bones -> withFormula(bones, formula.get().toString()));
+            Optional<Skeleton> animal =
+                    formula.isEmpty() ? usual : usual.map(bones -> bones.withFormula(formula.get()));
             animal.ifPresent(this::prove);
         }
 

@@ -1,23 +1,15 @@
 package ribmark.study;
 
-import java.util.List;
-import java.util.stream.Stream;
-import ribmark.curriculum.Step;
+/** Something to be asked now and again: its id, the step it belongs to, what it is about, and how it asks. */
+public record Card(String id, String step, String title, Source source) {
 
-/** One step to learn: where the cut runs, and what may be asked about it. */
-public record Card(Step step, List<Ask> asks) {
-
-    /** A question and what to answer. */
-    public record Ask(String question, String answer) {}
-
-    static Card of(Step step) {
-        Stream<Ask> questions = step.questions().stream().map(q -> new Ask(q.ask(), q.answer()));
-        Stream<Ask> faults = step.faults().stream().map(fault -> new Ask(said(fault), fault.mend()));
-        return new Card(step, Stream.concat(questions, faults).toList());
+    /** Where the question comes from each time. */
+    interface Source {
+        Asked ask(long seed);
     }
 
-    private static String said(Step.Fault fault) {
-        String why = fault.critical().map(c -> " (critical: " + c.word() + ")").orElse("");
-        return fault.text() + why + ". How do you mend it?";
+    /** The question as it is put with this seed. */
+    public Asked ask(long seed) {
+        return source.ask(seed);
     }
 }

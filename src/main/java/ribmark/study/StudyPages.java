@@ -10,6 +10,7 @@ import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Known;
 import ribmark.curriculum.Stage;
 import ribmark.curriculum.Term;
+import ribmark.people.Access;
 import ribmark.web.Allow;
 import ribmark.web.Role;
 import ribmark.web.Routes;
@@ -20,19 +21,21 @@ public final class StudyPages {
     /** A word of the trade with the bones it points at. */
     public record Word(String trade, String means, String where, String bones, List<Known> known) {}
 
-    private static final Allow ALLOW = Allow.of(Role.APPRENTICE);
+    private static final Allow ALLOW = Allow.of().own(Role.APPRENTICE);
 
     private final Curriculum curriculum;
+    private final Practising practising;
 
-    /** The cards are drawn from this curriculum. */
-    public StudyPages(Curriculum curriculum) {
+    /** The questions are drawn from this curriculum. */
+    public StudyPages(Curriculum curriculum, Practising practising) {
         this.curriculum = curriculum;
+        this.practising = practising;
     }
 
     /** Adds the addresses. */
     public void addTo(Routes routes) {
         routes.page("/study", this::cards, ALLOW);
-        routes.page("/study/words", this::words, ALLOW);
+        routes.page("/study/words", this::words, Allow.of(Role.APPRENTICE));
     }
 
     private void cards(Context ctx) {
@@ -47,8 +50,10 @@ public final class StudyPages {
                         breakdown.stages(),
                         "stage",
                         stage,
+                        "today",
+                        practising.of(Access.signedIn(ctx).id()),
                         "cards",
-                        stage.steps().stream().map(Card::of).toList()));
+                        stage.steps().stream().map(StepQuestions::of).toList()));
     }
 
     private void words(Context ctx) {

@@ -38,8 +38,8 @@ final class Errors {
             nothingHere(ctx);
         } else if (status == 413) {
             say(ctx, 413, "That is too much at once", "Nothing was kept. Shorten what you typed and send it again.");
-        } else if (status == 422 || status == 400) {
-            say(ctx, status, "This page was sent before", ctx.attribute("why"));
+        } else if (ctx.attribute("why") != null) {
+            say(ctx, status, status == 422 ? "This page was sent before" : "Nothing was kept", ctx.attribute("why"));
         } else {
             say(ctx, status, "That cannot be done", "Nothing was kept. Go back and try it another way.");
         }

@@ -51,6 +51,7 @@ final class Guard {
 
     private static String back(Context ctx) {
         boolean page = !ctx.method().name().equals("POST") && !ctx.path().equals("/");
-        return page ? "?back=" + URLEncoder.encode(ctx.path(), StandardCharsets.UTF_8) : "";
+        String asked = ctx.queryString() == null ? ctx.path() : ctx.path() + "?" + ctx.queryString();
+        return page ? "?back=" + URLEncoder.encode(asked, StandardCharsets.UTF_8) : "";
     }
 }

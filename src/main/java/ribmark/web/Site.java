@@ -53,6 +53,7 @@ public final class Site {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.jetty.modifyServer(server -> server.setStopTimeout(5000));
+        config.jetty.modifyServer(server -> server.setErrorHandler(new BareErrors()));
         config.http.maxRequestSize = LONGEST_FORM;
         config.http.compressionStrategy = compression();
         config.http.defaultContentType = "text/html; charset=utf-8";

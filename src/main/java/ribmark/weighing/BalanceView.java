@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
 import ribmark.scoring.ReferenceTable.Row;
@@ -74,6 +75,16 @@ public record BalanceView(
 
     private BalanceView withBeam(BeamView drawn) {
         return new BalanceView(title, pieces, together, whole, gap, word, sentence, facts, sentences, drawn);
+    }
+
+    /** The same with a question mark at the pieces in doubt. */
+    BalanceView doubting(Set<String> names) {
+        List<Line> marked = pieces.stream()
+                .map(line -> names.contains(QuestionView.bare(line.name()))
+                        ? new Line(line.name() + "?", line.kg(), line.share(), line.expected())
+                        : line)
+                .toList();
+        return new BalanceView(title, marked, together, whole, gap, word, sentence, facts, sentences, beam);
     }
 
     /** The balance in words, its pieces by their names; while something is missing, also how far it has come. */

@@ -65,15 +65,19 @@ public final class FindingText {
     }
 
     private String said(Explanation explanation) {
-        String chance = " (" + inAHundred(explanation.probability()) + ")";
+        return way(explanation) + " (" + inAHundred(explanation.probability()) + ")";
+    }
+
+    /** Which way a line may have gone: {@code the fore line, one rib towards the head}. */
+    String way(Explanation explanation) {
         if (explanation.line().isEmpty()) {
-            return "nothing moved" + chance;
+            return "nothing moved";
         }
         Model.Named line = model.named(explanation.line().get()).orElseThrow();
         return Saying.inside(line.name()) + ", "
                 + line.distances().get(explanation.by() - 1).words() + " towards the "
                 + explanation.towards().orElseThrow()
-                + explanation.side().map(FindingText::on).orElse("") + chance;
+                + explanation.side().map(FindingText::on).orElse("");
     }
 
     private static String on(Side side) {

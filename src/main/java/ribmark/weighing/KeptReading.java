@@ -38,4 +38,11 @@ public record KeptReading(
     public Weight net() {
         return typed.weight().minus(typed.tare().orElse(Weight.NONE));
     }
+
+    /** Whether both are readings of the same piece, weighed for the same row. */
+    boolean isOfSamePiece(KeptReading other) {
+        return typed.cut().equals(other.typed.cut())
+                && typed.row().equals(other.typed.row())
+                && typed.side() == other.typed.side();
+    }
 }

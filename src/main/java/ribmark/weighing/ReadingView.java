@@ -36,6 +36,13 @@ public record ReadingView(UUID id, String name, String kg, List<Fact> facts, boo
                 kept.struck().map(struck -> why(struck, zone)).orElse(""));
     }
 
+    /** The same with what was asked about it. */
+    ReadingView asked(List<Fact> more) {
+        List<Fact> all = new ArrayList<>(facts);
+        all.addAll(more);
+        return new ReadingView(id, name, kg, all, counts, why);
+    }
+
     private static String why(Struck struck, ZoneId zone) {
         return "Taken off the list by " + struck.by().name() + ", " + Words.moment(struck.at(), zone) + ": “"
                 + struck.why() + "”";

@@ -15,7 +15,7 @@ public final class Reasons {
 
     private static final String ZETA_RULE =
             "Rule: up to 2 spreads within, below 3 questionable, from 3 outside (ISO 13528); too close to call where a limit"
-                    + " lies inside the share's own doubt.";
+                    + " lies inside the share’s own doubt.";
     private static final String TRIM_RULE =
             "Rule: within from 95\u00a0%, outside up to 5\u00a0%, between them too close to call (ours).";
 

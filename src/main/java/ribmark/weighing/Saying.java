@@ -175,7 +175,8 @@ final class Saying {
         return name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
     }
 
-    private static String sided(Side side) {
+    /** A side after a name; nothing for what has none. */
+    static String sided(Side side) {
         return side == Side.ONCE || side == Side.BOTH ? "" : ", " + side.word();
     }
 

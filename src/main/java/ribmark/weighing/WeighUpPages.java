@@ -22,6 +22,7 @@ import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.scales.CheckedInWords;
 import ribmark.scales.ScaleCheckStore;
+import ribmark.slips.Finding;
 import ribmark.web.Allow;
 import ribmark.web.Form;
 import ribmark.web.Role;
@@ -35,16 +36,20 @@ public final class WeighUpPages {
 
     private final WeighUpStore store;
     private final WeighedCarcases weighed;
+    private final SlipAnswerStore answers;
+    private final SlipQuestionPages questions;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
     private final ScaleCheckStore checks;
     private final Supplier<Curriculum> curriculum;
     private final ZoneId zone;
 
-    /** Carcases and sheets say what may be weighed and for whom; the zone is the college's. */
+    /** Carcases and sheets say what may be weighed and for whom; questions stand in the way of nothing; the zone is the college's. */
     public WeighUpPages(
             WeighUpStore store,
             WeighedCarcases weighed,
+            SlipAnswerStore answers,
+            SlipQuestionPages questions,
             CarcaseStore carcases,
             BlockSheetStore sheets,
             ScaleCheckStore checks,
@@ -52,6 +57,8 @@ public final class WeighUpPages {
             ZoneId zone) {
         this.store = store;
         this.weighed = weighed;
+        this.answers = answers;
+        this.questions = questions;
         this.carcases = carcases;
         this.sheets = sheets;
         this.checks = checks;
@@ -68,7 +75,9 @@ public final class WeighUpPages {
 
     private void show(Context ctx) {
         Carcase carcase = carcase(ctx);
-        render(ctx, carcase, prefilled(carcase, Access.signedIn(ctx)));
+        Form form = prefilled(carcase, Access.signedIn(ctx));
+        String piece = ctx.queryParam("piece");
+        render(ctx, carcase, piece == null ? form : form.with("piece", piece));
     }
 
     private void keep(Context ctx) {
@@ -85,7 +94,8 @@ public final class WeighUpPages {
             return;
         }
         store.keep(carcase.id(), typed.get(), Access.signedIn(ctx));
-        Site.see(ctx, "/weigh-ups/" + carcase.id() + "?stage=" + stage(form.value("stage"), on));
+        String stage = "?stage=" + stage(form.value("stage"), on);
+        Site.see(ctx, "/weigh-ups/" + carcase.id() + (questions.isOpen(carcase) ? "/question" : stage));
     }
 
     private void strike(Context ctx) {
@@ -171,29 +181,52 @@ public final class WeighUpPages {
         Acting acting = Access.signedIn(ctx);
         Weighed on = weighedOn(carcase, acting);
         String asked = form.value("stage").isEmpty() ? String.valueOf(ctx.queryParam("stage")) : form.value("stage");
+        Optional<Reckoning> reckoning = weighed.reckon(
+                carcase, sheets.allOf(carcase.id()).stream().map(BlockSheet::id).toList());
         Map<String, Object> model = new HashMap<>();
-        model.put("page", view(carcase, acting, on));
+        model.put("page", view(carcase, acting, on, reckoning));
         model.put("form", form);
         model.put("writes", acting.as(Role.ASSESSOR));
         model.put("held", carcase.isAccepted() ? null : carcase.decision().standing());
         boolean open =
                 List.of("tare", "scale", "sheet", "partOf").stream().anyMatch(field -> form.problem(field) != null);
         model.put("entry", EntryView.of(on, stage(asked, on), new CheckedInWords(checks, zone), open));
+        addDoubts(model, carcase, reckoning);
         ctx.render("weighing/weigh-up.html", model);
     }
 
-    private WeighUpView view(Carcase carcase, Acting acting, Weighed on) {
+    /** What the weights say of themselves, reckoned once for the page. */
+    private void addDoubts(Map<String, Object> model, Carcase carcase, Optional<Reckoning> reckoning) {
+        model.put("question", null);
+        model.put("fits", List.of());
+        reckoning.ifPresent(r -> {
+            Optional<Finding> finding = weighed.finding(r);
+            model.put("fits", weighed.findingLines(r, carcase, finding));
+            questions
+                    .open(carcase, r, finding)
+                    .ifPresent(question -> model.put("question", new SlipWords(question).title()));
+        });
+    }
+
+    private WeighUpView view(Carcase carcase, Acting acting, Weighed on, Optional<Reckoning> reckoning) {
         List<BlockSheet> seen = seen(carcase, acting);
-        Optional<Reckoning> reckoning = weighed.reckon(
-                carcase, sheets.allOf(carcase.id()).stream().map(BlockSheet::id).toList());
-        List<ReadingView> readings = store.of(carcase.id()).stream()
-                .map(kept -> ReadingView.of(kept, name(on, kept), on.curriculum(), on.sheets(), zone))
-                .toList();
+        List<ReadingView> readings = readings(carcase, on);
         WeighUpView empty =
                 WeighUpView.empty(carcase, on.curriculum(), acting.as(Role.ASSESSOR), readings, links(carcase, seen));
         return reckoning
                 .map(r -> empty.with(r, on.counting().get(on.counting().size() - 1), ofSheets(r, seen)))
                 .orElse(empty);
+    }
+
+    private List<ReadingView> readings(Carcase carcase, Weighed on) {
+        List<SlipAnswer> answered = answers.of(carcase.id());
+        return store.of(carcase.id()).stream()
+                .map(kept -> ReadingView.of(kept, name(on, kept), on.curriculum(), on.sheets(), zone)
+                        .asked(answered.stream()
+                                .filter(answer -> answer.about().contains(kept.id()))
+                                .map(answer -> answer.fact(zone))
+                                .toList()))
+                .toList();
     }
 
     private static String name(Weighed on, KeptReading kept) {

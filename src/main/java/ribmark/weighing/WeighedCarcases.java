@@ -13,6 +13,7 @@ import ribmark.curriculum.Curriculum;
 import ribmark.cuttingtests.OwnTables;
 import ribmark.cuttingtests.OwnTables.Judging;
 import ribmark.scoring.Vertebrae;
+import ribmark.slips.Finding;
 
 /** The weigh-ups of the college, each reckoned afresh from what was typed. */
 public final class WeighedCarcases {
@@ -31,7 +32,13 @@ public final class WeighedCarcases {
     /** What the apprentice of this sheet freed and how it was trimmed, line by line; the very lines the assessor sees. */
     public List<PageLine> forSheet(BlockSheet sheet) {
         List<PageLine> lines = new ArrayList<>();
-        reckon(sheet.carcase(), List.of()).ifPresent(reckoning -> lines.addAll(reckoning.lines(sheet.id())));
+        reckon(sheet.carcase(), List.of(sheet.id())).ifPresent(reckoning -> {
+            List<PageLine> freed = reckoning.lines(sheet.id());
+            lines.addAll(freed);
+            if (!freed.isEmpty()) {
+                lines.addAll(findingLines(reckoning, sheet.carcase(), finding(reckoning)));
+            }
+        });
         lines.addAll(trimLines(sheet));
         return lines;
     }
@@ -71,44 +78,56 @@ public final class WeighedCarcases {
      * changes no score; nothing when nothing was weighed.
      */
     Optional<Reckoning> reckon(Carcase carcase, Collection<UUID> sheets) {
-        List<KeptReading> counting = counting(carcase);
-        return counting.isEmpty()
-                ? Optional.empty()
-                : Optional.of(reckon(
-                        carcase,
-                        sheets,
-                        counting,
-                        counting.get(counting.size() - 1).evidenceSeq()));
+        return reckon(carcase, counting(carcase), sheets);
+    }
+
+    /** What is on the list of a carcase now. */
+    List<KeptReading> counting(Carcase carcase) {
+        return store.of(carcase.id()).stream().filter(KeptReading::counts).toList();
+    }
+
+    /** The same with these readings on the list. */
+    Optional<Reckoning> reckon(Carcase carcase, List<KeptReading> counting, Collection<UUID> sheets) {
+        return reckon(carcase, counting, sheets, newest(counting));
     }
 
     /** The same by the tables as they stand now. */
     Optional<Reckoning> reckonNow(Carcase carcase) {
-        List<KeptReading> counting = counting(carcase);
-        return counting.isEmpty() ? Optional.empty() : Optional.of(reckon(carcase, List.of(), counting, OwnTables.NOW));
+        return reckon(carcase, counting(carcase), List.of(), OwnTables.NOW);
     }
 
-    private List<KeptReading> counting(Carcase carcase) {
-        return store.of(carcase.id()).stream().filter(KeptReading::counts).toList();
+    /** The newest record of the readings on the list. */
+    private static long newest(List<KeptReading> counting) {
+        return counting.stream().mapToLong(KeptReading::evidenceSeq).max().orElse(OwnTables.NOW);
     }
 
-    private Reckoning reckon(Carcase carcase, Collection<UUID> sheets, List<KeptReading> counting, long record) {
+    private Optional<Reckoning> reckon(
+            Carcase carcase, List<KeptReading> counting, Collection<UUID> sheets, long record) {
+        if (counting.isEmpty()) {
+            return Optional.empty();
+        }
         Curriculum content = curriculum.get();
         CarcaseReading reading = Reckoning.reading(content, carcase);
         Judging judging = ownTables.judging(content, Reckoning.conditions(content, reading), carcase.id(), record);
         Curriculum judged = content.judgedBy(judging.tables());
-        return new Reckoning(judged, reading, Pieces.of(judged, reading), counting, trim(sheets));
+        return Optional.of(new Reckoning(judged, reading, Pieces.of(judged, reading), counting, trim(sheets)));
     }
 
     /** The version of the tables a carcase is judged by: as they stood when it was weighed, or as they stand now. */
     Judging judging(Carcase carcase, boolean now) {
         Curriculum content = curriculum.get();
         CarcaseReading reading = Reckoning.reading(content, carcase);
-        long record = now
-                ? OwnTables.NOW
-                : counting(carcase).stream()
-                        .mapToLong(KeptReading::evidenceSeq)
-                        .max()
-                        .orElse(OwnTables.NOW);
+        long record = now ? OwnTables.NOW : newest(counting(carcase));
         return ownTables.judging(content, Reckoning.conditions(content, reading), carcase.id(), record);
+    }
+
+    /** What the weights say of slips among themselves and of moved lines; nothing where the content has no model of them. */
+    Optional<Finding> finding(Reckoning reckoning) {
+        return reckoning.score().finding(curriculum.get().weighing());
+    }
+
+    /** What the weights would fit, in lines to read. */
+    List<PageLine> findingLines(Reckoning reckoning, Carcase carcase, Optional<Finding> finding) {
+        return FindingLines.of(reckoning, carcase, curriculum.get().weighing(), finding);
     }
 }

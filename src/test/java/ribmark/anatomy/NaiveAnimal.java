@@ -12,18 +12,18 @@ import java.util.stream.Collectors;
  * A second, slow working of the same question, told from the result: which parts a joint holds together is read off the
  * names of the parts alone, each time anew. It shares no code with the engine but the rows of the skeleton.
  */
-final class NaiveAnimal {
+public final class NaiveAnimal {
 
     private final Skeleton skeleton;
     final Set<String> parts = new LinkedHashSet<>();
     private final List<String> severed = new ArrayList<>();
 
-    NaiveAnimal(Skeleton skeleton) {
+    public NaiveAnimal(Skeleton skeleton) {
         this.skeleton = skeleton;
         skeleton.bones().forEach(bone -> parts.add(bone.id()));
     }
 
-    void saw(String part, boolean across) {
+    public void saw(String part, boolean across) {
         parts.remove(part);
         int point = part.indexOf('.') < 0 ? part.length() : part.indexOf('.');
         for (String half : across ? List.of(".near", ".far") : List.of(".left", ".right")) {
@@ -31,11 +31,11 @@ final class NaiveAnimal {
         }
     }
 
-    void sever(String share) {
+    public void sever(String share) {
         severed.add(share);
     }
 
-    void lift(Set<String> out) {
+    public void lift(Set<String> out) {
         for (String[] held : holds()) {
             if (out.contains(held[1]) != out.contains(held[2])) {
                 severed.add(held[0]);
@@ -44,7 +44,7 @@ final class NaiveAnimal {
     }
 
     /** The name of each share that holds, and the two parts it holds. */
-    List<String[]> holds() {
+    public List<String[]> holds() {
         List<String[]> holds = new ArrayList<>();
         Map<String, List<String>> partsOf = parts.stream().collect(Collectors.groupingBy(NaiveAnimal::id));
         for (Joint joint : skeleton.joints()) {
@@ -60,7 +60,7 @@ final class NaiveAnimal {
         return holds;
     }
 
-    Set<Set<String>> pieces() {
+    public Set<Set<String>> pieces() {
         List<Set<String>> pieces = new ArrayList<>();
         parts.forEach(part -> pieces.add(new TreeSet<>(Set.of(part))));
         for (String[] held : holds()) {

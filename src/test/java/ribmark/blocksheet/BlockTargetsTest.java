@@ -8,6 +8,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Rectangle;
+import org.openqa.selenium.WebElement;
 import ribmark.curriculum.Step;
 import ribmark.testing.AtTheBlock;
 import ribmark.testing.Chromium;
@@ -54,6 +55,17 @@ class BlockTargetsTest {
                 checkReasons(browser.size(lying).open(reasons + "&mark=not-yet"), lying);
                 checkReasons(browser.open(reasons + "&mark=stopped"), lying);
             }
+        }
+    }
+
+    /** What a reader's eye wants at the desk: both plates of a carcase in one line. */
+    @Test
+    void the_plates_of_a_carcase_stand_side_by_side_on_a_tablet_lying() {
+        try (Chromium browser = signedIn()) {
+            browser.size(Chromium.SIZES.get(0)).open("/today");
+            List<WebElement> plates = browser.all("td .plates .plate");
+            assertThat(plates).hasSize(2);
+            assertThat(plates.get(0).getRect().y).isEqualTo(plates.get(1).getRect().y);
         }
     }
 

@@ -258,7 +258,10 @@ class SignOffPagesTest {
                 .contains("three sheets, three carcases, Maeve and Osric")
                 .contains(
                         "Ada " + step(LEG_LINE).number() + " " + step(LEG_LINE).title());
-        assertThat(others.text()).contains("For others").contains("Bram");
+        assertThat(others.text())
+                .contains("Nothing waits for your name; two steps wait for others.")
+                .contains("For others")
+                .contains("Bram");
         assertThat(page.follow("1 " + step(READY).title()).heading()).startsWith("Ready to sign:");
     }
 

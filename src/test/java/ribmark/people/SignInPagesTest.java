@@ -58,6 +58,28 @@ class SignInPagesTest {
     }
 
     @Test
+    void what_stands_behind_the_question_mark_comes_back_too_and_an_address_elsewhere_does_not() {
+        app.person("Petra", Role.TUTOR);
+        Group group = app.app.groups().named("First year");
+        app.app.groups().join(group, app.person("Petra"));
+        String address = "/group?group=" + group.id() + "&stage=legs";
+
+        Page back = app.visitor()
+                .open(address)
+                .fill("name", "Petra")
+                .fill("password", PASSWORD)
+                .press("Sign in");
+        Page elsewhere = app.visitor()
+                .open("/sign-in?back=/%2Felsewhere.example")
+                .fill("name", "Petra")
+                .fill("password", PASSWORD)
+                .press("Sign in");
+
+        assertThat(back.path()).isEqualTo(address);
+        assertThat(elsewhere.path()).isEqualTo("/group");
+    }
+
+    @Test
     void somebody_with_two_roles_acts_in_one_at_a_time() {
         Browser browser = app.as("Petra", Role.TUTOR, Role.ADMINISTRATOR);
 

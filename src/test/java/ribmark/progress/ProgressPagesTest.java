@@ -38,7 +38,7 @@ class ProgressPagesTest {
         assertThat(page.heading()).isEqualTo("First year");
         assertThat(page.text())
                 .contains("Three apprentices,")
-                .contains("1 step waits for a signature.")
+                .contains("One step waits for a signature.")
                 .contains("close 0 1 to sign; step " + number(LEG_LINE) + " not yet three times")
                 .contains("close 0 not seen for 19 days")
                 .contains("close 0 not seen yet");

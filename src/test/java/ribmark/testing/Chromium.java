@@ -22,7 +22,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser with a window of a known size; where there is none, tests that need it are skipped and say so. */
-public final class Chromium implements AutoCloseable {
+public final class Chromium implements Reader {
 
     /** The three sizes pages are made for. */
     public static final List<Dimension> SIZES =
@@ -87,34 +87,42 @@ public final class Chromium implements AutoCloseable {
         return this;
     }
 
-    /** Opens an address of the program. */
+    @Override
     public Chromium open(String path) {
         driver.get(address + path);
         return this;
     }
 
-    /** Signs in by hand. */
+    @Override
     public Chromium signIn(String name, String password) {
-        open("/sign-in").type("name", name).type("password", password);
-        return press("Sign in");
+        Reader.super.signIn(name, password);
+        return this;
     }
 
-    /** Types into a field, in place of what stands there. */
+    /** A day is put into its field whole, because how it is typed depends on the country of the browser. */
+    @Override
     public Chromium type(String field, String text) {
         WebElement box = driver.findElement(By.name(field));
+        if ("date".equals(box.getAttribute("type"))) {
+            ask("arguments[0].value = arguments[1]", box, text);
+            return this;
+        }
         box.clear();
         box.sendKeys(text);
         return this;
     }
 
-    /** Takes a choice. */
+    @Override
     public Chromium choose(String field, String value) {
-        driver.findElement(By.cssSelector("[name='" + field + "'][value='" + value + "']"))
+        String named = "[name='" + field + "']";
+        driver.findElement(
+                        By.cssSelector(named + "[value='" + value + "'], " + named + " option[value='" + value + "']"))
                 .click();
         return this;
     }
 
-    /** Presses the first button or link whose words begin so, and waits for the next page when it leads to one. */
+    /** Waits for the next page. */
+    @Override
     public Chromium press(String words) {
         WebElement pressed = driver.findElements(By.cssSelector("button, a[href]")).stream()
                 .filter(e ->
@@ -141,19 +149,24 @@ public final class Chromium implements AutoCloseable {
         }
     }
 
-    /** The words of the page's one heading. */
+    @Override
     public String heading() {
-        return driver.findElement(By.tagName("h1")).getText();
+        return driver.findElement(By.tagName("h1")).getText().replace('\u00a0', ' ');
     }
 
-    /** All words on the page. */
+    @Override
     public String text() {
-        return driver.findElement(By.tagName("body")).getText().replace('\u00a0', ' ');
+        return driver.findElement(By.tagName("body")).getText().replaceAll("[\\s\u00a0]+", " ");
     }
 
     /** The address it is at. */
     public String where() {
         return driver.getCurrentUrl();
+    }
+
+    @Override
+    public String at() {
+        return where().substring(address.length());
     }
 
     /** What a script says of the page. */
