@@ -62,7 +62,8 @@ final class Commands implements Runnable {
                 curriculum.tables(),
                 curriculum.trim(),
                 curriculum.weighing(),
-                curriculum.permissible());
+                curriculum.permissible(),
+                curriculum.prices());
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Optional;
 import ribmark.anatomy.Skeleton;
 import ribmark.competence.EvidenceRule;
 import ribmark.scoring.PermissibleErrors;
+import ribmark.scoring.Prices;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
@@ -25,6 +26,7 @@ public record Curriculum(
         List<ReferenceTable> tables,
         List<TrimMeasure> trim,
         Optional<Model> weighing,
+        Optional<Prices> prices,
         EvidenceRule rule,
         List<RestsOn> ruleRestsOn,
         List<Scale> scales,
@@ -45,6 +47,7 @@ public record Curriculum(
                 others,
                 trim,
                 weighing,
+                prices,
                 rule,
                 ruleRestsOn,
                 scales,

@@ -47,6 +47,7 @@ final class CurriculumReader {
                 shelf.tables().stream().map(TableReader::table).toList(),
                 each(shelf.trim(), "measures[]", figures::measure),
                 Optional.of(shelf.weighing()).filter(Node::isThere).map(ModelReader::read),
+                Optional.of(shelf.prices()).filter(Node::isThere).map(FigureReader::prices),
                 figures.rule(shelf.evidence().get("rule")),
                 restsOn(shelf.evidence().get("rule")),
                 FigureReader.scales(shelf.scales()),

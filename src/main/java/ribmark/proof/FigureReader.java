@@ -1,13 +1,17 @@
 package ribmark.proof;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ribmark.competence.EvidenceRule;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
 import ribmark.scoring.PermissibleErrors;
+import ribmark.scoring.Prices;
 import ribmark.scoring.Region;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
@@ -60,6 +64,20 @@ final class FigureReader {
                         node.get("in-use").number(),
                         node.get("coarse-from-percent").number(),
                         grounds(node)));
+    }
+
+    /** What a kilogram of each cut is worth, as written. */
+    static Prices prices(Node file) {
+        Map<String, BigDecimal> perKg = new LinkedHashMap<>();
+        file.all("prices[]")
+                .forEach(one -> perKg.put(
+                        one.get("row").text(), new BigDecimal(one.get("per-kg").text())));
+        return new Prices(
+                file.get("currency").text(),
+                file.get("since").text(),
+                file.get("text").text(),
+                perKg,
+                grounds(file));
     }
 
     EvidenceRule rule(Node node) {

@@ -104,6 +104,40 @@ public final class Reasons {
         return Limits.say(measure);
     }
 
+    /** How the yield score and the trim score came about. */
+    public static List<String> ofScores(WeighUpScore score) {
+        List<String> lines = new ArrayList<>();
+        score.yieldScore()
+                .ifPresent(yield -> lines.add("Yield: "
+                        + score.cuts().stream()
+                                .map(cut -> Numbers.places(cut.yield().expected(), 2) + " × "
+                                        + Numbers.places(cut.yield().score(), 1))
+                                .collect(Collectors.joining(" + "))
+                        + ", by the sum of what is expected: " + Numbers.places(yield, 3)));
+        score.trimScore()
+                .ifPresent(trim -> lines.add("Trim: "
+                        + score.trim().measured().stream()
+                                .map(m -> Numbers.plain(m.measure().weight()) + " × " + Numbers.places(m.score(), 1))
+                                .collect(Collectors.joining(" + "))
+                        + ", by the sum of the weights: " + Numbers.places(trim, 3)));
+        return lines;
+    }
+
+    /** How the levels were made to agree, entry by entry. */
+    public static List<String> of(Reconciliation reconciliation) {
+        List<String> lines = new ArrayList<>();
+        reconciliation
+                .entries()
+                .forEach(entry -> lines.add(entry.cut()
+                        + entry.side().map(side -> " " + side).orElse("") + ": "
+                        + Numbers.places(entry.reconciledG(), 3) + "\u00a0g, " + Numbers.places(entry.z(), 3)
+                        + " spreads moved"));
+        lines.add(
+                "Rule: adjusted where the global test stays below the limit, 95\u00a0% of chi-squared with as many degrees of"
+                        + " freedom as balances.");
+        return lines;
+    }
+
     /** What stands under every score: that the table informs and how well it is known. */
     public static String standing(WeighUp weighUp) {
         return "Scores inform; they do not decide. Tables: "

@@ -142,6 +142,13 @@ public final class ScorePages {
         model.put("stands", KeptScoreView.stands(weighed, carcase));
         model.put("test", test.map(told -> KeptScoreView.said(told, zone)).orElse(null));
         model.put("counts", test.filter(CuttingTest::counts).isPresent());
+        model.put(
+                "costing",
+                weighed.reckon(carcase, List.of())
+                        .flatMap(reckoning ->
+                                reckoning.score().costing(curriculum.get().prices()))
+                        .orElse(null));
+        model.put("prices", curriculum.get().prices().orElse(null));
         model.put("whyNot", offered.whyNot().orElse(null));
         model.put("form", form);
         ctx.render("weighing/scores.html", model);

@@ -1,5 +1,6 @@
 package ribmark.weighing;
 
+import java.util.Optional;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
 import ribmark.scoring.CutYield.Mass;
@@ -37,6 +38,20 @@ public final class VerdictLine {
         return Words.capital(trim.verdict().word()) + ". " + trim.measure().name() + ": "
                 + Numbers.plain(trim.value()) + unit + ". Limit: " + Reasons.limits(trim.measure()) + ". Score "
                 + Numbers.places(trim.score(), 0) + ".";
+    }
+
+    /** Whether the levels could be made to agree, in one line; nothing where no level was weighed twice. */
+    public static Optional<String> of(Reconciliation reconciliation) {
+        if (reconciliation.globalTest().isEmpty()) {
+            return Optional.empty();
+        }
+        String test =
+                "global test " + Numbers.places(reconciliation.globalTest().getAsDouble(), 3) + ", limit "
+                        + Numbers.places(reconciliation.limit().getAsDouble(), 3) + ".";
+        return Optional.of(
+                reconciliation.adjusted()
+                        ? "The levels agree within their scales and losses: " + test
+                        : "The levels do not agree, nothing is adjusted: " + test);
     }
 
     /** {@code Yield 97.3 of 100}, or that nothing could be scored. */

@@ -59,7 +59,8 @@ public final class Tables {
                 List.of(wholesale(), primals(), joints()),
                 List.of(LOIN_FAT, CLEARANCE, FORE_RIBS, BEST_END_RIBS),
                 Optional.of(Shipped.MODEL),
-                Optional.of(CLASS_III));
+                Optional.of(CLASS_III),
+                Optional.empty());
     }
 
     public static ReferenceTable wholesale() {

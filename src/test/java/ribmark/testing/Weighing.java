@@ -84,7 +84,8 @@ public final class Weighing {
                 LAMB.tables(),
                 LAMB.trim(),
                 LAMB.weighing(),
-                LAMB.permissible());
+                LAMB.permissible(),
+                LAMB.prices());
         WeighUpFile read = WeighUpFile.read(file.json().getBytes(StandardCharsets.UTF_8), references);
         if (read.weighUp().isEmpty()) {
             throw new AssertionError("refused: " + read.problems());
