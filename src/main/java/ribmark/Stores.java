@@ -9,6 +9,8 @@ import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
+import ribmark.cuttingtests.CuttingTestStore;
+import ribmark.cuttingtests.OwnTables;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -23,9 +25,11 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
+import ribmark.scales.ScaleCheckStore;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
 import ribmark.weighing.Answering;
+import ribmark.weighing.KeptScoreStore;
 import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
@@ -44,6 +48,10 @@ final class Stores {
     final ReplyStore replies;
     final SignOffStore signOffs;
     final Standings standings;
+    final ScaleCheckStore scaleChecks;
+    final CuttingTestStore cuttingTests;
+    final OwnTables ownTables;
+    final KeptScoreStore keptScores;
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
     final SlipAnswerStore slipAnswers;
@@ -69,8 +77,12 @@ final class Stores {
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
+        this.scaleChecks = new ScaleCheckStore(database, log, people, clock);
         this.weighUps = new WeighUpStore(database, log, people, clock);
-        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
+        this.cuttingTests = new CuttingTestStore(database, log, people, clock);
+        this.ownTables = new OwnTables(cuttingTests);
+        this.keptScores = new KeptScoreStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, ownTables, content::curriculum);
         this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
         this.answering = new Answering(weighUps, weighed, slipAnswers);
         this.reports = new Reports(standings, log, clock);
@@ -112,7 +124,12 @@ final class Stores {
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
-                        List.of(ReplyStore.MIRROR, SlipAnswerStore.MIRROR))
+                        List.of(
+                                ReplyStore.MIRROR,
+                                SlipAnswerStore.MIRROR,
+                                ScaleCheckStore.MIRROR,
+                                CuttingTestStore.MIRROR,
+                                KeptScoreStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }

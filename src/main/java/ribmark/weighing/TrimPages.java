@@ -140,7 +140,7 @@ public final class TrimPages {
         model.put("strip", strip);
         model.put("title", "How " + sheet.carcase().name() + " was trimmed");
         model.put("writes", writes);
-        model.put("steps", TrimView.steps(sheet, curriculum.get(), weighed.trim(List.of(sheet.id()))));
+        model.put("steps", TrimView.steps(sheet, curriculum.get(), weighed.trim(sheet)));
         model.put("form", form);
         ctx.render("weighing/trim.html", model);
     }

@@ -20,6 +20,8 @@ import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.people.Access;
 import ribmark.people.Acting;
+import ribmark.scales.CheckedInWords;
+import ribmark.scales.ScaleCheckStore;
 import ribmark.slips.Finding;
 import ribmark.web.Allow;
 import ribmark.web.Form;
@@ -38,6 +40,7 @@ public final class WeighUpPages {
     private final Answering answering;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
+    private final ScaleCheckStore checks;
     private final Supplier<Curriculum> curriculum;
     private final ZoneId zone;
 
@@ -49,6 +52,7 @@ public final class WeighUpPages {
             Answering answering,
             CarcaseStore carcases,
             BlockSheetStore sheets,
+            ScaleCheckStore checks,
             Supplier<Curriculum> curriculum,
             ZoneId zone) {
         this.store = store;
@@ -57,6 +61,7 @@ public final class WeighUpPages {
         this.answering = answering;
         this.carcases = carcases;
         this.sheets = sheets;
+        this.checks = checks;
         this.curriculum = curriculum;
         this.zone = zone;
     }
@@ -185,7 +190,7 @@ public final class WeighUpPages {
         model.put("held", carcase.isAccepted() ? null : carcase.decision().standing());
         boolean open =
                 List.of("tare", "scale", "sheet", "partOf").stream().anyMatch(field -> form.problem(field) != null);
-        model.put("entry", EntryView.of(on, stage(asked, on), open));
+        model.put("entry", EntryView.of(on, stage(asked, on), new CheckedInWords(checks, zone), open));
         addDoubts(model, carcase, reckoning);
         ctx.render("weighing/weigh-up.html", model);
     }
@@ -239,6 +244,8 @@ public final class WeighUpPages {
     private static List<Link> links(Carcase carcase, List<BlockSheet> seen) {
         List<Link> links = new ArrayList<>();
         links.add(new Link("/carcases/" + carcase.id(), carcase.title()));
+        links.add(new Link("/weigh-ups/" + carcase.id() + "/scores", "What did it score?"));
+        links.add(new Link("/scales", "Are the scales right?"));
         for (BlockSheet sheet : seen) {
             String whose = sheet.apprentice().name() + "’s ";
             links.add(new Link("/block-sheets/" + sheet.id(), whose + "sheet"));

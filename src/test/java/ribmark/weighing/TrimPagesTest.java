@@ -52,7 +52,8 @@ class TrimPagesTest {
         assertThat(file.verdict().word()).isEqualTo("outside");
         assertThat(page.text())
                 .contains("Outside. Fat over the eye of the loin, left: 6.0 mm. Limit: at most 5 mm. Score "
-                        + String.format(Locale.ROOT, "%.0f", file.score()));
+                        + String.format(Locale.ROOT, "%.0f", file.score())
+                        + ". Over by 1 mm; whose limit: the named specification.");
         assertThat(page.all("#trim-loin-fat-depth-left").get(0).attr("value")).isEqualTo("6.0");
     }
 
