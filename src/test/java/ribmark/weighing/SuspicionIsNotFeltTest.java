@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import ribmark.testing.TestApp;
 import ribmark.testing.Weighing;
 
-/** Looking weights over costs no more than the rest of the page: the page with it takes at most twice the page without. */
+/** A measurement, run only with {@code -Dbench=true}: looking weights over costs no more than the rest of the page: the page with it takes at most twice the page without. */
+@EnabledIfSystemProperty(named = "bench", matches = "true", disabledReason = "a measurement; run with -Dbench=true")
 class SuspicionIsNotFeltTest {
 
     private static final int WARMING = 60;
