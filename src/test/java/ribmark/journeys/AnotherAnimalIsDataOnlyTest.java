@@ -52,7 +52,8 @@ class AnotherAnimalIsDataOnlyTest {
             for (String address : List.of("/study", "/study/practice", "/study/words", "/bones", "/sources")) {
                 assertThat(ada.open(address).status()).as(address).isEqualTo(200);
             }
-            assertThat(app.as("Petra", Role.ADMINISTRATOR).open("/content").text()).contains(FORMULA, "149 bones");
+            assertThat(app.as("Petra", Role.ADMINISTRATOR).open("/content").text())
+                    .contains(FORMULA, "149 bones");
         }
     }
 

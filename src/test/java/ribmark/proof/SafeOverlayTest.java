@@ -71,7 +71,9 @@ class SafeOverlayTest {
                 .extracting(ContentProblem::code)
                 .contains("C021");
 
-        write("content/lamb/fores.yaml", text("content/lamb/fores.yaml").replace("frees: [knuckle]", "frees: [shank-end]"));
+        write(
+                "content/lamb/fores.yaml",
+                text("content/lamb/fores.yaml").replace("frees: [knuckle]", "frees: [shank-end]"));
         ContentInUse whole = ContentInUse.read(Optional.of(folder));
         assertThat(whole.check().problems()).as(CheckText.of(whole.check())).isEmpty();
         assertThat(whole.curriculum().cut("shank-end")).isPresent();
