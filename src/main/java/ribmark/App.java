@@ -57,9 +57,6 @@ import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
 import ribmark.web.Site;
-import ribmark.weighing.SlipQuestionPages;
-import ribmark.weighing.TrimPages;
-import ribmark.weighing.WeighUpPages;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
 
@@ -111,7 +108,7 @@ public final class App implements AutoCloseable {
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
         addStandings();
-        addWeighUps();
+        new AtTheScale(stores, settings.zone()).addTo(routes);
         addFeedback();
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
@@ -121,23 +118,6 @@ public final class App implements AutoCloseable {
         new StudyPages(curriculum, stores.practising).addTo(routes);
         new PracticePages(stores.practising, stores.studied, pictures::asked).addTo(routes);
         new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
-    }
-
-    private void addWeighUps() {
-        SlipQuestionPages questions = new SlipQuestionPages(
-                stores.weighUps, stores.weighed, stores.slipAnswers, stores.carcases, stores.content::curriculum);
-        questions.addTo(routes);
-        new WeighUpPages(
-                        stores.weighUps,
-                        stores.weighed,
-                        stores.slipAnswers,
-                        questions,
-                        stores.carcases,
-                        stores.sheets,
-                        stores.content::curriculum,
-                        settings.zone())
-                .addTo(routes);
-        new TrimPages(stores.weighUps, stores.weighed, stores.sheets, stores.content::curriculum).addTo(routes);
     }
 
     private void addFeedback() {

@@ -61,7 +61,9 @@ final class Commands implements Runnable {
                 curriculum.breakdown().formula().toString(),
                 curriculum.tables(),
                 curriculum.trim(),
-                curriculum.weighing());
+                curriculum.weighing(),
+                curriculum.permissible(),
+                curriculum.prices());
     }
 
     @Override

@@ -27,7 +27,7 @@ final class Places {
             Role.ASSESSOR,
             List.of(
                     new Place("Today", "/today", List.of("/block-sheets")),
-                    new Place("Carcases", "/carcases", List.of("/weigh-ups")),
+                    new Place("Carcases", "/carcases", List.of("/weigh-ups", "/scales")),
                     new Place("To sign", "/to-sign", List.of()),
                     new Place("Apprentices", "/apprentices", List.of("/steps", "/bones"))),
             Role.APPRENTICE,
@@ -40,7 +40,7 @@ final class Places {
             List.of(
                     new Place("Group", "/group", List.of("/apprentices", "/block-sheets", "/study")),
                     new Place("Reports", "/reports", List.of("/exports")),
-                    new Place("Carcases", "/carcases", List.of("/weigh-ups")),
+                    new Place("Carcases", "/carcases", List.of("/weigh-ups", "/scales")),
                     new Place("Steps", "/steps", List.of("/bones"))),
             Role.ADMINISTRATOR,
             List.of(

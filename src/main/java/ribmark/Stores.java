@@ -9,6 +9,8 @@ import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
+import ribmark.cuttingtests.CuttingTestStore;
+import ribmark.cuttingtests.OwnTables;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -23,8 +25,11 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
+import ribmark.scales.ScaleCheckStore;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
+import ribmark.weighing.Answering;
+import ribmark.weighing.KeptScoreStore;
 import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
 import ribmark.weighing.WeighedCarcases;
@@ -43,9 +48,14 @@ final class Stores {
     final ReplyStore replies;
     final SignOffStore signOffs;
     final Standings standings;
+    final ScaleCheckStore scaleChecks;
+    final CuttingTestStore cuttingTests;
+    final OwnTables ownTables;
+    final KeptScoreStore keptScores;
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
     final SlipAnswerStore slipAnswers;
+    final Answering answering;
     final Reports reports;
     final ExportStore exports;
     final StudyStore studied;
@@ -67,9 +77,14 @@ final class Stores {
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
+        this.scaleChecks = new ScaleCheckStore(database, log, people, clock);
         this.weighUps = new WeighUpStore(database, log, people, clock);
-        this.weighed = new WeighedCarcases(weighUps, content::curriculum);
+        this.cuttingTests = new CuttingTestStore(database, log, people, clock);
+        this.ownTables = new OwnTables(cuttingTests);
+        this.keptScores = new KeptScoreStore(database, log, people, clock);
+        this.weighed = new WeighedCarcases(weighUps, ownTables, content::curriculum);
         this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
+        this.answering = new Answering(weighUps, weighed, slipAnswers);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
         this.studied = new StudyStore(database, clock);
@@ -89,6 +104,7 @@ final class Stores {
                 carcases,
                 sheets,
                 weighUps,
+                answering,
                 signOffs,
                 replies,
                 standings,
@@ -108,7 +124,12 @@ final class Stores {
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
-                        List.of(ReplyStore.MIRROR, SlipAnswerStore.MIRROR))
+                        List.of(
+                                ReplyStore.MIRROR,
+                                SlipAnswerStore.MIRROR,
+                                ScaleCheckStore.MIRROR,
+                                CuttingTestStore.MIRROR,
+                                KeptScoreStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
     }

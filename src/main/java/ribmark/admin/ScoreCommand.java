@@ -115,9 +115,9 @@ public final class ScoreCommand implements Callable<Integer> {
     private void print(WeighUpScore score, References tables) {
         var out = spec.commandLine().getOut();
         if (format == OutputFormat.JSON) {
-            out.println(ScoreJson.of(score, score.finding(tables.weighing())));
+            out.println(ScoreJson.of(score, score.finding(tables.weighing()), score.costing(tables.prices())));
         } else {
-            ScoreText.lines(score, tables.weighing(), explain).forEach(out::println);
+            ScoreText.lines(score, tables, explain).forEach(out::println);
         }
         out.flush();
     }

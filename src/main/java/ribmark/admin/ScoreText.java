@@ -8,8 +8,10 @@ import ribmark.slips.Finding;
 import ribmark.slips.Model;
 import ribmark.weighing.Balance;
 import ribmark.weighing.FindingText;
+import ribmark.weighing.PairChecked;
 import ribmark.weighing.Reading;
 import ribmark.weighing.Reasons;
+import ribmark.weighing.References;
 import ribmark.weighing.ScoredCut;
 import ribmark.weighing.VerdictLine;
 import ribmark.weighing.WeighUpScore;
@@ -24,19 +26,24 @@ final class ScoreText {
         this.explain = explain;
     }
 
-    static List<String> lines(WeighUpScore score, Optional<Model> model, boolean explain) {
-        return new ScoreText(explain).of(score, model);
+    static List<String> lines(WeighUpScore score, References tables, boolean explain) {
+        return new ScoreText(explain).of(score, tables);
     }
 
-    private List<String> of(WeighUpScore score, Optional<Model> model) {
+    private List<String> of(WeighUpScore score, References tables) {
+        Optional<Model> model = tables.weighing();
         add(score.balance().sentence(), Reasons.of(score.balance()));
         for (Balance balance : score.innerBalances()) {
             add("Inside the " + balance.of() + ": " + balance.sentence(), Reasons.of(balance));
         }
+        score.reconciliation().ifPresent(tree -> VerdictLine.of(tree).ifPresent(line -> add(line, Reasons.of(tree))));
         score.notes().forEach(lines::add);
         model.ifPresent(m -> score.finding(model).ifPresent(found -> said(found, new FindingText(m))));
         for (ScoredCut cut : score.cuts()) {
             add(VerdictLine.of(cut), Reasons.of(cut));
+        }
+        for (PairChecked pair : score.pairs()) {
+            add(VerdictLine.of(pair), Reasons.of(pair));
         }
         for (Reading reading : score.balancedOnly()) {
             lines.add("Balanced only. " + reading.cut() + ": " + reading.net() + ".");
@@ -44,7 +51,8 @@ final class ScoreText {
         for (TrimConformity trim : score.trim().measured()) {
             add(VerdictLine.of(trim), Reasons.of(trim));
         }
-        lines.add(VerdictLine.ofYield(score) + " " + VerdictLine.ofTrim(score));
+        score.costing(tables.prices()).ifPresent(worth -> add(worth.sentence(), worth.lines()));
+        add(VerdictLine.ofYield(score) + " " + VerdictLine.ofTrim(score), Reasons.ofScores(score));
         lines.add(Reasons.standing(score.weighUp()));
         return lines;
     }

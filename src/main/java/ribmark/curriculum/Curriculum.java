@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import ribmark.anatomy.Skeleton;
 import ribmark.competence.EvidenceRule;
+import ribmark.scoring.PermissibleErrors;
+import ribmark.scoring.Prices;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
@@ -24,11 +26,35 @@ public record Curriculum(
         List<ReferenceTable> tables,
         List<TrimMeasure> trim,
         Optional<Model> weighing,
+        Optional<Prices> prices,
         EvidenceRule rule,
         List<RestsOn> ruleRestsOn,
         List<Scale> scales,
+        Optional<PermissibleErrors> permissible,
         List<MarkWord> marks,
         List<Source> sources) {
+
+    /** The same content judged by other tables. */
+    public Curriculum judgedBy(List<ReferenceTable> others) {
+        return new Curriculum(
+                version,
+                breakdown,
+                skeleton,
+                map,
+                cuts,
+                landmarks,
+                terms,
+                others,
+                trim,
+                weighing,
+                prices,
+                rule,
+                ruleRestsOn,
+                scales,
+                permissible,
+                marks,
+                sources);
+    }
 
     /** The cut with this id, if there is one. */
     public Optional<Cut> cut(String id) {

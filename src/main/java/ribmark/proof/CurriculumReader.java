@@ -44,12 +44,14 @@ final class CurriculumReader {
                 each(shelf.cuts(), "cuts[]", this::cut),
                 each(shelf.landmarks(), "landmarks[]", this::landmark),
                 each(shelf.terms(), "terms[]", this::term),
-                shelf.tables().stream().map(figures::table).toList(),
+                shelf.tables().stream().map(TableReader::table).toList(),
                 each(shelf.trim(), "measures[]", figures::measure),
                 Optional.of(shelf.weighing()).filter(Node::isThere).map(ModelReader::read),
+                Optional.of(shelf.prices()).filter(Node::isThere).map(FigureReader::prices),
                 figures.rule(shelf.evidence().get("rule")),
                 restsOn(shelf.evidence().get("rule")),
-                each(shelf.scales(), "scales[]", figures::scale),
+                FigureReader.scales(shelf.scales()),
+                FigureReader.permissible(shelf.scales().get("permissible"), ""),
                 each(shelf.marks(), "marks[]", CurriculumReader::mark),
                 each(shelf.sources(), "sources[]", CurriculumReader::source));
     }

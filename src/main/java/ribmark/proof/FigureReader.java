@@ -1,69 +1,23 @@
 package ribmark.proof;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import ribmark.competence.EvidenceRule;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
-import ribmark.scoring.ReferenceTable;
+import ribmark.scoring.PermissibleErrors;
+import ribmark.scoring.Prices;
+import ribmark.scoring.Region;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
 
-/** Turns the files that hold figures, found sound, into the tables and measures that scores are worked out with. */
+/** Turns the files that hold figures, found sound, into the measures, scales and rules that scores are worked out with. */
 final class FigureReader {
-
-    ReferenceTable table(Node file) {
-        Node bounds = file.get("bounds");
-        Node out = file.get("kidneys-out");
-        Node hot = file.get("hot");
-        Node gap = file.get("gap");
-        return new ReferenceTable(
-                file.get("id").text(),
-                file.get("title").text(),
-                file.get("standing").text(),
-                file.get("text").text(),
-                new ReferenceTable.Bounds(
-                        bounds.get("lowest-kg").number(),
-                        bounds.get("highest-kg").number(),
-                        bounds.get("fat-classes").texts(),
-                        bounds.get("widen").number()),
-                new ReferenceTable.KidneysOut(
-                        out.get("divide-by").number(),
-                        out.get("leaves-out").texts(),
-                        out.get("possible").yes(),
-                        out.get("instead").text()),
-                new ReferenceTable.Hot(
-                        hot.get("multiply-by").number(),
-                        hot.get("standard-uncertainty").number()),
-                new ReferenceTable.GapLimits(
-                        gap.get("balanced-to-percent").number(),
-                        gap.get("query-to-percent").number()),
-                losses(file.get("losses")),
-                file.all("rows[]").stream().map(FigureReader::row).toList(),
-                grounds(file));
-    }
-
-    private static ReferenceTable.Losses losses(Node node) {
-        return new ReferenceTable.Losses(
-                node.get("of-carcase").get("expected-percent").number(),
-                node.get("of-carcase").get("sd-percent").number(),
-                node.get("of-cut").get("expected-percent").number(),
-                node.get("of-cut").get("sd-percent").number());
-    }
-
-    private static ReferenceTable.Row row(Node row) {
-        return new ReferenceTable.Row(
-                row.get("cut").text(),
-                row.get("name").text(),
-                row.get("pair").yes(),
-                row.get("pair-spread").number(),
-                row.get("moment").text(),
-                row.get("expected").number(),
-                row.get("sd").number(),
-                grounds(row),
-                row.get("part-of").texts());
-    }
 
     TrimMeasure measure(Node node) {
         return new TrimMeasure(
@@ -78,15 +32,52 @@ final class FigureReader {
                 node.get("whose").text(),
                 node.get("text").text(),
                 node.get("standard-uncertainty").number(),
+                Region.of(node.get("follows").text()),
                 grounds(node));
     }
 
-    Scale scale(Node node) {
-        return new Scale(
-                node.get("id").text(),
-                node.get("name").text(),
-                node.get("division-g").number(),
-                node.get("repeatability-g").number());
+    /** The scales of a file, each with what its class lets it be wrong by. */
+    static List<Scale> scales(Node file) {
+        return file.all("scales[]").stream()
+                .map(node -> new Scale(
+                        node.get("id").text(),
+                        node.get("name").text(),
+                        node.get("division-g").number(),
+                        node.get("repeatability-g").number(),
+                        permissible(file.get("permissible"), node.get("class").text())))
+                .toList();
+    }
+
+    /** What a scale of this class may be wrong by; without a class, the one the file takes for granted. */
+    static Optional<PermissibleErrors> permissible(Node node, String ofClass) {
+        String named = ofClass.isEmpty() ? node.get("assumed").text() : ofClass;
+        return node.all("classes[]").stream()
+                .filter(one -> one.get("class").text().equals(named))
+                .findFirst()
+                .map(one -> new PermissibleErrors(
+                        named,
+                        one.all("steps[]").stream()
+                                .map(step -> new PermissibleErrors.Step(
+                                        step.get("up-to-divisions").number(),
+                                        step.get("error-divisions").number()))
+                                .toList(),
+                        node.get("in-use").number(),
+                        node.get("coarse-from-percent").number(),
+                        grounds(node)));
+    }
+
+    /** What a kilogram of each cut is worth, as written. */
+    static Prices prices(Node file) {
+        Map<String, BigDecimal> perKg = new LinkedHashMap<>();
+        file.all("prices[]")
+                .forEach(one -> perKg.put(
+                        one.get("row").text(), new BigDecimal(one.get("per-kg").text())));
+        return new Prices(
+                file.get("currency").text(),
+                file.get("since").text(),
+                file.get("text").text(),
+                perKg,
+                grounds(file));
     }
 
     EvidenceRule rule(Node node) {
@@ -99,7 +90,7 @@ final class FigureReader {
                 LocalDate.parse(node.get("since").text()));
     }
 
-    private static int whole(Node node, String name) {
+    static int whole(Node node, String name) {
         return (int) node.get(name).number();
     }
 

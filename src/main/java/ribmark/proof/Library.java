@@ -28,6 +28,7 @@ final class Library {
         kind("assessments/[^/]+/evidence\\.yaml", "evidence");
         kind("assessments/[^/]+/trim\\.yaml", "trim");
         kind("assessments/[^/]+/weighing-model\\.yaml", "weighing-model");
+        kind("assessments/[^/]+/prices\\.yaml", "prices");
         kind("assessments/[^/]+/references/[^/]+\\.yaml", "reference");
     }
 

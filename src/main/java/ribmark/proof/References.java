@@ -116,8 +116,11 @@ final class References {
         list(shelf.trim(), "step", "measures[].step");
         list(shelf.weighing(), "row", "lines[].moves[].points[].row");
         list(shelf.weighing(), "row", "splits[].rows[]");
+        list(shelf.prices(), "row", "prices[].row");
         shelf.tables().forEach(table -> {
             list(table, "row", "kidneys-out.leaves-out[]");
+            list(table, "row", "pairs.tolerances[].row");
+            list(table, "row", "other-counts.regions[].points[].row");
             list(table, "row", "rows[].part-of[]");
         });
     }

@@ -18,6 +18,7 @@ record Shelf(
         Node evidence,
         Node trim,
         Node weighing,
+        Node prices,
         List<Node> tables,
         Node sources,
         Node marks,
@@ -45,6 +46,7 @@ record Shelf(
                 library.need(ofAssessments + "evidence.yaml", breakdown),
                 library.need(ofAssessments + "trim.yaml", breakdown),
                 library.maybe(ofAssessments + "weighing-model.yaml"),
+                library.maybe(ofAssessments + "prices.yaml"),
                 library.in(ofAssessments + "references/"),
                 library.need("content/sources.yaml", breakdown),
                 library.need("assessments/marks.yaml", breakdown),
@@ -54,8 +56,8 @@ record Shelf(
     /** Every file. */
     List<Node> all() {
         Stream<Node> single = Stream.of(
-                breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, weighing, sources, marks,
-                scales);
+                breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, weighing, prices, sources,
+                marks, scales);
         return Stream.of(single, stages.stream(), tables.stream())
                 .flatMap(s -> s)
                 .toList();

@@ -1,7 +1,9 @@
 package ribmark.scoring;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import ribmark.basics.Refused;
 
 /** What each cut is expected to weigh in percent of the carcase, how far lambs differ, and where every figure comes from. */
@@ -15,6 +17,9 @@ public record ReferenceTable(
         Hot hot,
         GapLimits gap,
         Losses losses,
+        OtherAnimal other,
+        PairTolerances pairs,
+        CuttingRule cutting,
         List<Row> rows,
         List<Ground> grounds) {
 
@@ -67,6 +72,14 @@ public record ReferenceTable(
 
         Row with(double otherExpected, double otherSd) {
             return new Row(cut, name, pair, pairSpread, moment, otherExpected, otherSd, grounds, partOf);
+        }
+
+        Row and(List<Ground> more) {
+            return restingOn(Stream.concat(grounds.stream(), more.stream()).toList());
+        }
+
+        Row restingOn(List<Ground> others) {
+            return new Row(cut, name, pair, pairSpread, moment, expected, sd, others, partOf);
         }
     }
 
@@ -134,9 +147,21 @@ public record ReferenceTable(
         return !conditions.kidneysIn() && kidneysOut.leavesOut().contains(cut);
     }
 
-    /** Why the spreads are wider for this carcase, as the end of a sentence, or nothing when they stand. */
-    public Optional<String> whyWidened(Conditions conditions) {
-        return bounds.whyOutside(conditions);
+    /** Why the spreads are wider for this carcase, each as the end of a sentence; nothing when they stand. */
+    public List<String> whyWidened(Conditions conditions) {
+        List<String> why = new ArrayList<>();
+        bounds.whyOutside(conditions).ifPresent(why::add);
+        if (!conditions.vertebrae().areUsual() && other.widen() > 1) {
+            why.add("it has another number of vertebrae");
+        }
+        return why;
+    }
+
+    /** What every spread is multiplied by for this carcase; two reasons widen no further than the stronger of them. */
+    public double widening(Conditions conditions) {
+        double outside = bounds.whyOutside(conditions).isPresent() ? bounds.widen() : 1;
+        double another = conditions.vertebrae().areUsual() ? 1 : other.widen();
+        return Math.max(outside, another);
     }
 
     /** Why this table cannot judge such a carcase at all, or nothing when it can. */
@@ -147,17 +172,48 @@ public record ReferenceTable(
                         + kidneysOut.instead() + ".");
     }
 
+    /** Whether what this table expects can follow the vertebrae of this animal. */
+    public boolean follows(Conditions conditions) {
+        return !other.gains(conditions.vertebrae()).isEmpty()
+                && other.reaches(dressed(conditions), conditions.vertebrae(), share(conditions));
+    }
+
     /** The same table as it holds for one carcase: cuts that are not there left out, means and spreads adjusted. */
     public ReferenceTable under(Conditions conditions) {
         whyNot(conditions).ifPresent(why -> {
             throw new Refused(why);
         });
-        double share = conditions.kidneysIn() ? 1 : kidneysOut.divideBy();
-        double widen = whyWidened(conditions).isPresent() ? bounds.widen() : 1;
-        List<Row> adjusted = rows.stream()
+        return with(other.moved(dressed(conditions), conditions.vertebrae(), share(conditions)));
+    }
+
+    private double share(Conditions conditions) {
+        return conditions.kidneysIn() ? 1 : kidneysOut.divideBy();
+    }
+
+    private List<Row> dressed(Conditions conditions) {
+        double share = share(conditions);
+        double widen = widening(conditions);
+        return rows.stream()
                 .filter(row -> !lacks(row.cut(), conditions))
                 .map(row -> row.with(row.expected() / share, row.sd() * widen))
                 .toList();
-        return new ReferenceTable(id, title, standing, text, bounds, kidneysOut, hot, gap, losses, adjusted, grounds);
+    }
+
+    ReferenceTable with(List<Row> otherRows) {
+        return new ReferenceTable(
+                id,
+                title,
+                standing,
+                text,
+                bounds,
+                kidneysOut,
+                hot,
+                gap,
+                losses,
+                other,
+                pairs,
+                cutting,
+                otherRows,
+                grounds);
     }
 }

@@ -1,7 +1,21 @@
 package ribmark.scoring;
 
-/** A scale, by what its display can tell apart and how well it repeats itself. */
-public record Scale(String id, String name, double divisionG, double repeatabilityG) {
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A scale, by what its display can tell apart, how well it repeats itself, and how wrong its class lets it be. */
+public record Scale(
+        String id, String name, double divisionG, double repeatabilityG, Optional<PermissibleErrors> permissible) {
+
+    /** A scale of which the class is not known. */
+    public Scale(String id, String name, double divisionG, double repeatabilityG) {
+        this(id, name, divisionG, repeatabilityG, Optional.empty());
+    }
+
+    /** The same scale, taken to be of this class. */
+    public Scale ruledBy(Optional<PermissibleErrors> errors) {
+        return new Scale(id, name, divisionG, repeatabilityG, errors);
+    }
 
     /** Refuses a scale without a division, or with less than no scatter. */
     public Scale {
@@ -24,5 +38,10 @@ public record Scale(String id, String name, double divisionG, double repeatabili
     /** How far one reading may be off: one standard uncertainty, in grams. */
     public double standardUncertaintyG() {
         return Math.sqrt(varianceG2());
+    }
+
+    /** How far its class lets it be wrong in use under this load, in grams. */
+    public OptionalDouble permissibleG(double loadG) {
+        return permissible.map(errors -> errors.inUse(loadG, divisionG)).orElse(OptionalDouble.empty());
     }
 }

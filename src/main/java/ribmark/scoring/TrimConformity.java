@@ -1,14 +1,10 @@
 package ribmark.scoring;
 
-import org.apache.commons.statistics.distribution.NormalDistribution;
-
 /** One trim measure as read, and how likely it is that the piece keeps its limits. */
 public record TrimConformity(TrimMeasure measure, double value, double division) {
 
     /** Called within from this probability, outside from one minus it; between them it is too close to call (ours). */
-    public static final double CALLED_FROM = 0.95;
-
-    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+    public static final double CALLED_FROM = Conformity.CALLED_FROM;
 
     /** How far the reading may be off: a rule read to its division, or more where the measure says so; a count is exact. */
     public double standardUncertainty() {
@@ -19,20 +15,19 @@ public record TrimConformity(TrimMeasure measure, double value, double division)
     public double probability() {
         double lowest = measure.lowest().orElse(Double.NEGATIVE_INFINITY);
         double highest = measure.highest().orElse(Double.POSITIVE_INFINITY);
-        double u = standardUncertainty();
-        if (u == 0) {
-            return lowest <= value && value <= highest ? 1 : 0;
-        }
-        return STANDARD.probability((lowest - value) / u, (highest - value) / u);
+        return Conformity.probability(value, standardUncertainty(), lowest, highest);
     }
 
     /** The word for it. */
     public Verdict verdict() {
-        double probability = probability();
-        if (probability >= CALLED_FROM) {
-            return Verdict.WITHIN;
-        }
-        return probability <= 1 - CALLED_FROM ? Verdict.OUTSIDE : Verdict.TOO_CLOSE_TO_CALL;
+        return Conformity.verdict(probability());
+    }
+
+    /** How far the reading lies beyond its nearer limit; less than nothing is what it has to spare. */
+    public double beyond() {
+        double above = value - measure.highest().orElse(Double.POSITIVE_INFINITY);
+        double below = measure.lowest().orElse(Double.NEGATIVE_INFINITY) - value;
+        return Math.max(above, below);
     }
 
     /** A hundred times the probability. */

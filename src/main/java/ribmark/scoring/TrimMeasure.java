@@ -1,6 +1,7 @@
 package ribmark.scoring;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Something measured on a piece, between which limits it should lie, and whose limits those are. */
@@ -16,6 +17,7 @@ public record TrimMeasure(
         String whose,
         String text,
         double standardUncertainty,
+        Optional<Region> follows,
         List<Ground> grounds) {
 
     /** Refuses a measure that cannot be read, or whose limits are crossed or missing. */
@@ -38,5 +40,34 @@ public record TrimMeasure(
     /** The weakest ground its limits stand on. */
     public Basis basis() {
         return Basis.weakest(grounds.stream().map(Ground::basis).toList());
+    }
+
+    /** The same measure on an animal with other vertebrae: limits that follow a region move by as much as it differs. */
+    public TrimMeasure on(Vertebrae vertebrae) {
+        int more = follows.map(vertebrae::more).orElse(0);
+        if (more == 0) {
+            return this;
+        }
+        String moved = (text + " Limit moved by " + (more > 0 ? "+" : "−") + Math.abs(more)
+                        + ", as this animal was counted.")
+                .strip();
+        return new TrimMeasure(
+                id,
+                step,
+                name,
+                unit,
+                division,
+                moved(lowest, more),
+                moved(highest, more),
+                weight,
+                whose,
+                moved,
+                standardUncertainty,
+                follows,
+                grounds);
+    }
+
+    private static OptionalDouble moved(OptionalDouble limit, int by) {
+        return limit.isPresent() ? OptionalDouble.of(limit.getAsDouble() + by) : limit;
     }
 }

@@ -5,8 +5,10 @@ import java.util.Optional;
 import ribmark.basics.Weight;
 import ribmark.scoring.Conditions;
 import ribmark.scoring.CutYield.Mass;
+import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.ReferenceTable.Hot;
 import ribmark.scoring.Scale;
+import ribmark.scoring.Vertebrae;
 
 /** The whole carcase on the scale, with what must travel with its weight: hot or cold, kidneys in or out. */
 public record CarcaseReading(
@@ -49,7 +51,17 @@ public record CarcaseReading(
         return new Mass(coldG(factor).doubleValue(), share * share * scale.varianceG2() + ofFactor * ofFactor);
     }
 
-    /** What a table asks of a carcase. */
+    /** The same carcase on a scale of this class, where none is known. */
+    CarcaseReading ruledBy(Optional<PermissibleErrors> errors) {
+        return new CarcaseReading(weight, hot, kidneysIn, fatClass, vertebrae, scale.ruledBy(errors), typed);
+    }
+
+    /** How its vertebrae differ from the usual ones, where they were counted. */
+    public Vertebrae against(String usual) {
+        return vertebrae.map(counted -> Vertebrae.compared(counted, usual)).orElse(Vertebrae.USUAL);
+    }
+
+    /** What a table asks of a carcase, but for its vertebrae. */
     public Conditions conditions(Hot factor) {
         return new Conditions(coldG(factor).movePointLeft(3).doubleValue(), kidneysIn, fatClass);
     }

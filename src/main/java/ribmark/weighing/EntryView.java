@@ -8,6 +8,7 @@ import java.util.UUID;
 import ribmark.basics.Weight;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Stage;
+import ribmark.scales.CheckedInWords;
 import ribmark.web.Choice;
 
 /** What the form offers for the next weight: the pieces of one stage, trays, scales, and whose the piece is. */
@@ -25,7 +26,7 @@ public record EntryView(
     private static final int TRAYS = 3;
     private static final String HINT = "With words beneath: judged at that moment. Without: balanced only.";
 
-    static EntryView of(Weighed on, String stage, boolean open) {
+    static EntryView of(Weighed on, String stage, CheckedInWords checked, boolean open) {
         List<Piece> pieces = on.pieces().all().stream()
                 .filter(piece -> piece.stage().equals(stage))
                 .toList();
@@ -36,7 +37,7 @@ public record EntryView(
                 pieces.stream().map(piece -> choice(piece, on.counting())).toList(),
                 trays(on.counting()),
                 on.curriculum().scales().stream()
-                        .map(scale -> Choice.of(scale.id(), ReadingView.scaleInWords(scale)))
+                        .map(scale -> new Choice(scale.id(), ReadingView.scaleInWords(scale), checked.of(scale.id())))
                         .toList(),
                 sheets(on.sheets()),
                 wholes(on),

@@ -17,7 +17,9 @@ final class Notes {
         whyNotScored(balance).ifPresent(notes::add);
         hot(asTyped).ifPresent(notes::add);
         widened(asTyped).ifPresent(notes::add);
-        anotherAnimal(asTyped).ifPresent(notes::add);
+        anotherAnimal(asTyped, adjusted).ifPresent(notes::add);
+        PairChecked.in(adjusted).stream().filter(PairChecked::isNotWithin).forEach(pair -> notes.add(pair.sentence()));
+        notes.addAll(Coarseness.notes(adjusted));
         adjusted.rows().forEach(row -> otherMoment(adjusted, row).ifPresent(notes::add));
         return notes;
     }
@@ -51,16 +53,37 @@ final class Notes {
 
     private static Optional<String> widened(WeighUp weighUp) {
         ReferenceTable table = weighUp.tables().get(0);
-        return table.whyWidened(weighUp.carcase().conditions(table.hot()))
-                .map(why -> "Every spread is multiplied by " + table.bounds().widen() + ": " + why + ".");
+        List<String> why = table.whyWidened(weighUp.conditions());
+        return why.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Every spread is multiplied by " + table.widening(weighUp.conditions()) + ": "
+                        + Words.list(why) + ".");
     }
 
-    private static Optional<String> anotherAnimal(WeighUp weighUp) {
-        return weighUp.carcase()
-                .vertebrae()
-                .filter(counted -> !counted.equals(weighUp.usualFormula()))
-                .map(counted -> "Another animal: " + counted + " vertebrae counted, " + weighUp.usualFormula()
-                        + " are usual. The tables are not changed for it.");
+    private static Optional<String> anotherAnimal(WeighUp asTyped, WeighUp adjusted) {
+        if (asTyped.conditions().vertebrae().areUsual()) {
+            return Optional.empty();
+        }
+        return Optional.of("Another animal: " + asTyped.carcase().vertebrae().orElseThrow() + " vertebrae counted, "
+                + asTyped.usualFormula() + " are usual. " + moved(asTyped, adjusted));
+    }
+
+    private static String moved(WeighUp asTyped, WeighUp adjusted) {
+        List<ReferenceTable> following = asTyped.tables().stream()
+                .filter(table -> table.follows(asTyped.conditions()))
+                .toList();
+        if (following.isEmpty()) {
+            return "The tables have no figure for that, so what they expect is not moved.";
+        }
+        List<String> moves = following.stream()
+                .flatMap(table -> table.rows().stream())
+                .flatMap(row -> adjusted.row(row.cut()).stream()
+                        .filter(now -> !now.grounds().equals(row.grounds()))
+                        .map(now -> Saying.inside(row.name()) + " " + Numbers.places(now.expected(), 2)))
+                .distinct()
+                .toList();
+        return "Expected for it, in percent: " + Words.list(moves)
+                + "; the other cuts share what is left as they usually do.";
     }
 
     private static Optional<String> otherMoment(WeighUp weighUp, Row row) {

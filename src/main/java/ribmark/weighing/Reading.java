@@ -4,6 +4,7 @@ import java.util.Optional;
 import ribmark.basics.Side;
 import ribmark.basics.Weight;
 import ribmark.scoring.CutYield.Mass;
+import ribmark.scoring.PermissibleErrors;
 import ribmark.scoring.Scale;
 
 /**
@@ -55,6 +56,11 @@ public record Reading(
     /** The same reading with the very text somebody typed for its weight. */
     public Reading asTyped(String text) {
         return new Reading(cut, side, weight, tare, scale, moment, sheet, partOf, text);
+    }
+
+    /** The same reading on a scale of this class, where none is known. */
+    Reading ruledBy(Optional<PermissibleErrors> errors) {
+        return new Reading(cut, side, weight, tare, scale.ruledBy(errors), moment, sheet, partOf, typed);
     }
 
     /** What the piece itself weighs. */

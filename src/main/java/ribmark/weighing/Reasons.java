@@ -2,12 +2,10 @@ package ribmark.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import ribmark.basics.Side;
 import ribmark.curriculum.Limits;
 import ribmark.scoring.Ground;
-import ribmark.scoring.PermissibleError;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.TrimConformity;
 import ribmark.scoring.TrimMeasure;
@@ -40,10 +38,6 @@ public final class Reasons {
     public static List<String> of(ScoredCut cut) {
         List<String> lines = new ArrayList<>();
         cut.readings().forEach(reading -> lines.add(read(reading)));
-        cut.readings().stream()
-                .flatMap(reading -> tooCoarse(reading).stream())
-                .distinct()
-                .forEach(lines::add);
         var yield = cut.yield();
         lines.add("Share: " + Numbers.places(yield.percent(), 3) + " ± "
                 + Numbers.places(yield.expandedUncertainty(), 3) + "\u00a0% of the carcase");
@@ -58,6 +52,21 @@ public final class Reasons {
         return lines;
     }
 
+    /** How left against right of a pair came to its verdict. */
+    public static List<String> of(PairChecked pair) {
+        var difference = pair.difference();
+        List<String> lines = new ArrayList<>();
+        lines.add("Left: " + kg(difference.left().grams(), difference.left().varianceG2()));
+        lines.add("Right: " + kg(difference.right().grams(), difference.right().varianceG2()));
+        lines.add("Apart: " + pair.apart());
+        lines.add("Tolerance: " + pair.limit() + ", here " + Numbers.kilograms(difference.toleranceG()) + "\u00a0kg");
+        lines.add("Probability that they keep it: " + Numbers.places(100 * difference.probability(), 1)
+                + "\u00a0% (JCGM 106)");
+        lines.add(TRIM_RULE);
+        pair.tolerances().grounds().forEach(ground -> lines.add(ground(ground)));
+        return lines;
+    }
+
     /** How a trim measure came to its verdict. */
     public static List<String> of(TrimConformity trim) {
         List<String> lines = new ArrayList<>();
@@ -69,6 +78,7 @@ public final class Reasons {
                         : read + " ± " + Numbers.places(2 * trim.standardUncertainty(), 2) + ", division "
                                 + Numbers.plain(trim.division()));
         lines.add("Limit: " + limits(trim.measure()) + ", " + trim.measure().whose());
+        lines.add("By how much: " + byHowMuch(trim));
         lines.add("Probability that it keeps the limit: " + Numbers.places(100 * trim.probability(), 1)
                 + "\u00a0% (JCGM 106)");
         lines.add(TRIM_RULE);
@@ -77,9 +87,55 @@ public final class Reasons {
         return lines;
     }
 
+    /** By how much a reading misses or keeps its limit: {@code over by 1 mm}, {@code 2 mm to spare}, {@code just on the limit}. */
+    static String byHowMuch(TrimConformity trim) {
+        double beyond = Math.rint(trim.beyond() * 1e6) / 1e6;
+        TrimMeasure measure = trim.measure();
+        String far = Numbers.plain(Math.abs(beyond)) + (measure.unit().equals("mm") ? "\u00a0mm" : "");
+        if (beyond == 0) {
+            return "just on the limit";
+        }
+        boolean over = trim.value() > measure.highest().orElse(Double.POSITIVE_INFINITY);
+        return beyond < 0 ? far + " to spare" : (over ? "over by " : "under by ") + far;
+    }
+
     /** The limits in words: {@code at most 5 mm}. */
     public static String limits(TrimMeasure measure) {
         return Limits.say(measure);
+    }
+
+    /** How the yield score and the trim score came about. */
+    public static List<String> ofScores(WeighUpScore score) {
+        List<String> lines = new ArrayList<>();
+        score.yieldScore()
+                .ifPresent(yield -> lines.add("Yield: "
+                        + score.cuts().stream()
+                                .map(cut -> Numbers.places(cut.yield().expected(), 2) + " × "
+                                        + Numbers.places(cut.yield().score(), 1))
+                                .collect(Collectors.joining(" + "))
+                        + ", by the sum of what is expected: " + Numbers.places(yield, 3)));
+        score.trimScore()
+                .ifPresent(trim -> lines.add("Trim: "
+                        + score.trim().measured().stream()
+                                .map(m -> Numbers.plain(m.measure().weight()) + " × " + Numbers.places(m.score(), 1))
+                                .collect(Collectors.joining(" + "))
+                        + ", by the sum of the weights: " + Numbers.places(trim, 3)));
+        return lines;
+    }
+
+    /** How the levels were made to agree, entry by entry. */
+    public static List<String> of(Reconciliation reconciliation) {
+        List<String> lines = new ArrayList<>();
+        reconciliation
+                .entries()
+                .forEach(entry -> lines.add(entry.cut()
+                        + entry.side().map(side -> " " + side).orElse("") + ": "
+                        + Numbers.places(entry.reconciledG(), 3) + "\u00a0g, " + Numbers.places(entry.z(), 3)
+                        + " spreads moved"));
+        lines.add(
+                "Rule: adjusted where the global test stays below the limit, 95\u00a0% of chi-squared with as many degrees of"
+                        + " freedom as balances.");
+        return lines;
     }
 
     /** What stands under every score: that the table informs and how well it is known. */
@@ -102,20 +158,6 @@ public final class Reasons {
         return "Read: " + side + kg(reading.net().grams(), reading.mass().varianceG2()) + tray + ", scale "
                 + Numbers.plain(reading.scale().divisionG()) + "\u00a0g, scatter "
                 + Numbers.plain(reading.scale().repeatabilityG()) + "\u00a0g";
-    }
-
-    /** Trade scales are mostly of class III; which one a scale has stands on its plate. */
-    private static Optional<String> tooCoarse(Reading reading) {
-        double step = reading.scale().divisionG();
-        double load = reading.net().grams();
-        if (load <= 0 || load >= PermissibleError.CLASS_III.lightest(step)) {
-            return Optional.empty();
-        }
-        return Optional.of("Scale too coarse: its steps of " + Numbers.plain(step) + "\u00a0g alone leave ± "
-                + Numbers.places(PermissibleError.coarseness(load, step), 0)
-                + "\u00a0% of this piece; class III is meant for "
-                + Numbers.plain(PermissibleError.CLASS_III.lightest(step))
-                + "\u00a0g and more (OIML R 76)");
     }
 
     private static String kg(double grams, double varianceG2) {

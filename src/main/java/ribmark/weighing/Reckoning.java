@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.UUID;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
+import ribmark.scoring.Conditions;
+import ribmark.scoring.Vertebrae;
 import ribmark.weighing.Assembly.Placed;
 
 /** Everything weighed on one carcase, reckoned through as the {@code score} command does, and put into lines to read. */
@@ -49,6 +51,18 @@ final class Reckoning {
                 Assembly.scale(curriculum, carcase.scaleId()));
     }
 
+    /** What tables ask of a carcase. */
+    static Conditions conditions(Curriculum curriculum, CarcaseReading carcase) {
+        return carcase.conditions(curriculum.tables().get(0).hot())
+                .counted(carcase.against(curriculum.breakdown().formula().toString()));
+    }
+
+    /** How the vertebrae counted on a carcase differ from the usual ones. */
+    static Vertebrae vertebrae(Curriculum curriculum, Carcase carcase) {
+        return reading(curriculum, carcase)
+                .against(curriculum.breakdown().formula().toString());
+    }
+
     WeighUpScore score() {
         return score;
     }
@@ -73,7 +87,7 @@ final class Reckoning {
         return pieces;
     }
 
-    /** A line for each cut of the carcase, then one for each piece that is only balanced. */
+    /** A line for each cut of the carcase, one for each pair weighed side by side, then one for each piece that is only balanced. */
     List<PageLine> lines() {
         return lines(score, Optional.empty());
     }
@@ -86,6 +100,7 @@ final class Reckoning {
     private List<PageLine> lines(WeighUpScore part, Optional<UUID> sheet) {
         List<PageLine> lines = new ArrayList<>();
         part.cuts().forEach(cut -> lines.add(saying.cut(cut, part.weighUp())));
+        part.pairs().forEach(pair -> lines.add(saying.pair(pair)));
         placed().stream()
                 .filter(placed ->
                         sheet.isEmpty() || placed.kept().typed().sheet().equals(sheet))

@@ -32,7 +32,7 @@ public record Reconciliation(OptionalDouble globalTest, OptionalDouble limit, bo
             return new Reconciliation(OptionalDouble.empty(), OptionalDouble.empty(), false, List.of());
         }
         List<Weighed> weighed = Weighed.in(weighUp, complete);
-        Closure closure = new Closure(weighed, complete, weighUp.tables().get(0).losses());
+        Closure closure = Closure.of(weighed, complete, weighUp.tables().get(0).losses());
         double limit = ChiSquaredDistribution.of(complete.size()).inverseCumulativeProbability(CONFIDENCE);
         boolean agree = closure.globalTest() <= limit;
         List<Entry> entries = new ArrayList<>();

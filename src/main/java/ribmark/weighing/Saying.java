@@ -83,6 +83,24 @@ final class Saying {
                         + row.get().moment();
     }
 
+    /** Left against right of a pair. */
+    PageLine pair(PairChecked pair) {
+        List<Fact> facts = new ArrayList<>();
+        List<String> sentences = new ArrayList<>();
+        sort(Reasons.of(pair), facts, sentences);
+        pair.tolerances().grounds().forEach(ground -> sentences.add(ground(ground)));
+        return new PageLine(
+                Kind.YIELD,
+                step(pair.row().cut()),
+                Words.capital(pair.difference().verdict().word()),
+                pair.row().name() + ", left against right",
+                Words.capital(pair.apart()),
+                "Tolerance: " + pair.limit() + ".",
+                "How we know",
+                facts,
+                sentences);
+    }
+
     /** A trim measure against its limits. */
     PageLine trim(TrimReading trim) {
         var conformity = trim.conformity();
@@ -101,7 +119,8 @@ final class Saying {
                 word,
                 measure.name() + sided(trim.side()),
                 trim.value().toPlainString() + (measure.unit().equals("mm") ? "\u00a0mm" : ""),
-                "Limit: " + Reasons.limits(measure) + ". Score\u00a0" + Numbers.places(conformity.score(), 0) + ".",
+                "Limit: " + Reasons.limits(measure) + ". Score\u00a0" + Numbers.places(conformity.score(), 0) + ". "
+                        + Words.capital(Reasons.byHowMuch(conformity)) + "; whose limit: " + measure.whose() + ".",
                 conformity.verdict() == ribmark.scoring.Verdict.TOO_CLOSE_TO_CALL ? "Why too close" : "How we know",
                 facts,
                 sentences);

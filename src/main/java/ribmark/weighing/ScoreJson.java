@@ -47,6 +47,31 @@ public final class ScoreJson {
         return json;
     }
 
+    /** The same, and what it cost where the college has prices. */
+    public static ObjectNode of(WeighUpScore score, Optional<Finding> finding, Optional<Costing> costing) {
+        ObjectNode json = of(score, finding);
+        costing.ifPresent(worth -> json.set("cost", cost(worth)));
+        return json;
+    }
+
+    private static ObjectNode cost(Costing costing) {
+        ObjectNode json = JSON.objectNode();
+        json.put("currency", costing.cost().currency());
+        json.put("total", costing.cost().total());
+        json.set(
+                "parts",
+                array(costing.cost().parts().stream()
+                        .map(part -> JSON.objectNode()
+                                .put("cut", part.cut())
+                                .put("moreG", part.moreG())
+                                .put("perKg", part.perKg())
+                                .put("value", part.value()))
+                        .toList()));
+        ArrayNode unpriced = json.putArray("unpriced");
+        costing.unpriced().forEach(unpriced::add);
+        return json;
+    }
+
     /** What was wrong, every problem in order. */
     public static ObjectNode of(List<FileProblem> problems) {
         ObjectNode json = JSON.objectNode();

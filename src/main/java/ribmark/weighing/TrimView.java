@@ -7,6 +7,7 @@ import ribmark.blocksheet.BlockSheet;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.scoring.TrimMeasure;
+import ribmark.scoring.Vertebrae;
 
 /** The trim measures of one step on one sheet: a field for each side, and the verdict on what was typed. */
 public record TrimView(Step step, List<Measured> measures, List<PageLine> lines) {
@@ -38,11 +39,13 @@ public record TrimView(Step step, List<Measured> measures, List<PageLine> lines)
     }
 
     static List<Field> fields(BlockSheet sheet, Curriculum curriculum) {
+        Vertebrae vertebrae = Reckoning.vertebrae(curriculum, sheet.carcase());
         List<Field> fields = new ArrayList<>();
         for (Step step : curriculum.breakdown().steps()) {
             curriculum
                     .trimAt(step.id())
-                    .forEach(measure -> sheet.sidesOf(step.id()).forEach(side -> fields.add(new Field(measure, side))));
+                    .forEach(measure -> sheet.sidesOf(step.id())
+                            .forEach(side -> fields.add(new Field(measure.on(vertebrae), side))));
         }
         return fields;
     }

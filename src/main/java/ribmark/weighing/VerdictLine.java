@@ -1,5 +1,6 @@
 package ribmark.weighing;
 
+import java.util.Optional;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
 import ribmark.scoring.CutYield.Mass;
@@ -9,6 +10,12 @@ import ribmark.scoring.TrimConformity;
 public final class VerdictLine {
 
     private VerdictLine() {}
+
+    /** {@code Within. Shoulders, left against right: left 0.120 ± 0.010 kg heavier …}. */
+    public static String of(PairChecked pair) {
+        return Words.capital(pair.difference().verdict().word()) + ". "
+                + pair.row().name() + ", left against right: " + pair.apart() + ". Tolerance: " + pair.limit() + ".";
+    }
 
     /** {@code Within. Fores: 7.310 kg, 36.33 %. Expected: 36.30 ± 1.50 %. Score 100.} */
     public static String of(ScoredCut cut) {
@@ -31,6 +38,20 @@ public final class VerdictLine {
         return Words.capital(trim.verdict().word()) + ". " + trim.measure().name() + ": "
                 + Numbers.plain(trim.value()) + unit + ". Limit: " + Reasons.limits(trim.measure()) + ". Score "
                 + Numbers.places(trim.score(), 0) + ".";
+    }
+
+    /** Whether the levels could be made to agree, in one line; nothing where no level was weighed twice. */
+    public static Optional<String> of(Reconciliation reconciliation) {
+        if (reconciliation.globalTest().isEmpty()) {
+            return Optional.empty();
+        }
+        String test =
+                "global test " + Numbers.places(reconciliation.globalTest().getAsDouble(), 3) + ", limit "
+                        + Numbers.places(reconciliation.limit().getAsDouble(), 3) + ".";
+        return Optional.of(
+                reconciliation.adjusted()
+                        ? "The levels agree within their scales and losses: " + test
+                        : "The levels do not agree, nothing is adjusted: " + test);
     }
 
     /** {@code Yield 97.3 of 100}, or that nothing could be scored. */

@@ -3,6 +3,7 @@ package ribmark.weighing;
 import java.util.List;
 import java.util.Optional;
 import ribmark.basics.Side;
+import ribmark.scoring.Conditions;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.ReferenceTable.Row;
 
@@ -26,9 +27,18 @@ public record WeighUp(
 
     /** The tables as they hold for this carcase. */
     WeighUp underItsConditions() {
-        var conditions = carcase.conditions(tables.get(0).hot());
+        Conditions conditions = conditions();
         return new WeighUp(
-                carcase, tables.stream().map(table -> table.under(conditions)).toList(), readings, trim, usualFormula);
+                carcase,
+                tables.stream().map(table -> table.under(conditions)).toList(),
+                readings,
+                trim.stream().map(read -> read.on(conditions.vertebrae())).toList(),
+                usualFormula);
+    }
+
+    /** What the tables ask of this carcase. */
+    Conditions conditions() {
+        return carcase.conditions(tables.get(0).hot()).counted(carcase.against(usualFormula));
     }
 
     /** Only what one block sheet freed and measured. */

@@ -54,7 +54,13 @@ public record WeighUpFile(Optional<WeighUp> weighUp, List<FileProblem> problems)
         return problems.isEmpty()
                 ? new WeighUpFile(
                         Optional.of(new WeighUp(
-                                carcase.orElseThrow(), tables.tables(), readings, trim, references.formula())),
+                                carcase.orElseThrow().ruledBy(references.permissible()),
+                                tables.tables(),
+                                readings.stream()
+                                        .map(reading -> reading.ruledBy(references.permissible()))
+                                        .toList(),
+                                trim,
+                                references.formula())),
                         List.of())
                 : new WeighUpFile(Optional.empty(), problems);
     }

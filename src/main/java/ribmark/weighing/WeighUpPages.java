@@ -20,6 +20,8 @@ import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.people.Access;
 import ribmark.people.Acting;
+import ribmark.scales.CheckedInWords;
+import ribmark.scales.ScaleCheckStore;
 import ribmark.slips.Finding;
 import ribmark.web.Allow;
 import ribmark.web.Form;
@@ -35,9 +37,10 @@ public final class WeighUpPages {
     private final WeighUpStore store;
     private final WeighedCarcases weighed;
     private final SlipAnswerStore answers;
-    private final SlipQuestionPages questions;
+    private final Answering answering;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
+    private final ScaleCheckStore checks;
     private final Supplier<Curriculum> curriculum;
     private final ZoneId zone;
 
@@ -46,17 +49,19 @@ public final class WeighUpPages {
             WeighUpStore store,
             WeighedCarcases weighed,
             SlipAnswerStore answers,
-            SlipQuestionPages questions,
+            Answering answering,
             CarcaseStore carcases,
             BlockSheetStore sheets,
+            ScaleCheckStore checks,
             Supplier<Curriculum> curriculum,
             ZoneId zone) {
         this.store = store;
         this.weighed = weighed;
         this.answers = answers;
-        this.questions = questions;
+        this.answering = answering;
         this.carcases = carcases;
         this.sheets = sheets;
+        this.checks = checks;
         this.curriculum = curriculum;
         this.zone = zone;
     }
@@ -90,7 +95,7 @@ public final class WeighUpPages {
         }
         store.keep(carcase.id(), typed.get(), Access.signedIn(ctx));
         String stage = "?stage=" + stage(form.value("stage"), on);
-        Site.see(ctx, "/weigh-ups/" + carcase.id() + (questions.isOpen(carcase) ? "/question" : stage));
+        Site.see(ctx, "/weigh-ups/" + carcase.id() + (answering.asked(carcase).isPresent() ? "/question" : stage));
     }
 
     private void strike(Context ctx) {
@@ -185,7 +190,7 @@ public final class WeighUpPages {
         model.put("held", carcase.isAccepted() ? null : carcase.decision().standing());
         boolean open =
                 List.of("tare", "scale", "sheet", "partOf").stream().anyMatch(field -> form.problem(field) != null);
-        model.put("entry", EntryView.of(on, stage(asked, on), open));
+        model.put("entry", EntryView.of(on, stage(asked, on), new CheckedInWords(checks, zone), open));
         addDoubts(model, carcase, reckoning);
         ctx.render("weighing/weigh-up.html", model);
     }
@@ -197,7 +202,7 @@ public final class WeighUpPages {
         reckoning.ifPresent(r -> {
             Optional<Finding> finding = weighed.finding(r);
             model.put("fits", weighed.findingLines(r, carcase, finding));
-            questions
+            answering
                     .open(carcase, r, finding)
                     .ifPresent(question -> model.put("question", new SlipWords(question).title()));
         });
@@ -239,6 +244,8 @@ public final class WeighUpPages {
     private static List<Link> links(Carcase carcase, List<BlockSheet> seen) {
         List<Link> links = new ArrayList<>();
         links.add(new Link("/carcases/" + carcase.id(), carcase.title()));
+        links.add(new Link("/weigh-ups/" + carcase.id() + "/scores", "What did it score?"));
+        links.add(new Link("/scales", "Are the scales right?"));
         for (BlockSheet sheet : seen) {
             String whose = sheet.apprentice().name() + "’s ";
             links.add(new Link("/block-sheets/" + sheet.id(), whose + "sheet"));

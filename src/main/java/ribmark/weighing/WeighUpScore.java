@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import ribmark.basics.Side;
 import ribmark.scoring.CutYield;
 import ribmark.scoring.CutYield.Mass;
+import ribmark.scoring.Prices;
 import ribmark.scoring.ReferenceTable.Row;
 import ribmark.scoring.TrimScore;
 import ribmark.scoring.YieldScore;
@@ -57,6 +58,16 @@ public record WeighUpScore(
     /** A hundred times the mean probability of keeping the limits; nothing when nothing was measured. */
     public OptionalDouble trimScore() {
         return trim.score();
+    }
+
+    /** What it was worth beside the breakdown the table expects; nothing without prices, or when it is not scored. */
+    public Optional<Costing> costing(Optional<Prices> prices) {
+        return Costing.of(this, prices);
+    }
+
+    /** Left against right of every pair whose sides were weighed apart. */
+    public List<PairChecked> pairs() {
+        return PairChecked.in(weighUp);
     }
 
     /** What one block sheet freed, judged on the balance of the whole carcase; the notes are those of the carcase. */

@@ -84,11 +84,17 @@ public record WeighUpView(
                         .toList(),
                 ofSheets,
                 scores(reckoning.score()),
-                reckoning.score().notes(),
+                notes(reckoning.score()),
                 Reasons.standing(reckoning.weighUp()),
                 reckoning.weighUp().tables(),
                 readings,
                 links);
+    }
+
+    /** What has to be said and is not said by a line of its own. */
+    private static List<String> notes(WeighUpScore score) {
+        List<String> pairs = score.pairs().stream().map(PairChecked::sentence).toList();
+        return score.notes().stream().filter(note -> !pairs.contains(note)).toList();
     }
 
     private static String scores(WeighUpScore score) {

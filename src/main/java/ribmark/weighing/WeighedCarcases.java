@@ -10,17 +10,22 @@ import java.util.function.Supplier;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
+import ribmark.cuttingtests.OwnTables;
+import ribmark.cuttingtests.OwnTables.Judging;
+import ribmark.scoring.Vertebrae;
 import ribmark.slips.Finding;
 
 /** The weigh-ups of the college, each reckoned afresh from what was typed. */
 public final class WeighedCarcases {
 
     private final WeighUpStore store;
+    private final OwnTables ownTables;
     private final Supplier<Curriculum> curriculum;
 
-    /** The curriculum brings tables, scales and limits. */
-    public WeighedCarcases(WeighUpStore store, Supplier<Curriculum> curriculum) {
+    /** The curriculum brings tables, scales and limits; cutting tests have moved the tables. */
+    public WeighedCarcases(WeighUpStore store, OwnTables ownTables, Supplier<Curriculum> curriculum) {
         this.store = store;
+        this.ownTables = ownTables;
         this.curriculum = curriculum;
     }
 
@@ -41,11 +46,19 @@ public final class WeighedCarcases {
     /** The trim measures of a sheet against their limits. */
     List<PageLine> trimLines(BlockSheet sheet) {
         Saying saying = new Saying(curriculum.get());
-        return trim(List.of(sheet.id())).stream().map(saying::trim).toList();
+        return trim(sheet).stream().map(saying::trim).toList();
     }
 
-    /** The trim measures of some sheets, as the content now limits them. */
-    List<TrimReading> trim(Collection<UUID> sheets) {
+    /** The trim measures of one sheet against the limits of its own carcase. */
+    List<TrimReading> trim(BlockSheet sheet) {
+        Vertebrae vertebrae = Reckoning.vertebrae(curriculum.get(), sheet.carcase());
+        return trim(List.of(sheet.id())).stream()
+                .map(read -> read.on(vertebrae))
+                .toList();
+    }
+
+    /** The trim measures of some sheets, as the content now limits them on the usual animal. */
+    private List<TrimReading> trim(Collection<UUID> sheets) {
         List<TrimReading> readings = new ArrayList<>();
         for (KeptTrim kept : store.trimOf(sheets)) {
             curriculum.get().trim().stream()
@@ -60,7 +73,10 @@ public final class WeighedCarcases {
         return readings;
     }
 
-    /** The carcase reckoned through; nothing when nothing was weighed. */
+    /**
+     * The carcase reckoned through by the tables as they stood when its newest counting weight was kept, so that a later cutting test
+     * changes no score; nothing when nothing was weighed.
+     */
     Optional<Reckoning> reckon(Carcase carcase, Collection<UUID> sheets) {
         return reckon(carcase, counting(carcase), sheets);
     }
@@ -72,12 +88,37 @@ public final class WeighedCarcases {
 
     /** The same with these readings on the list. */
     Optional<Reckoning> reckon(Carcase carcase, List<KeptReading> counting, Collection<UUID> sheets) {
+        return reckon(carcase, counting, sheets, newest(counting));
+    }
+
+    /** The same by the tables as they stand now. */
+    Optional<Reckoning> reckonNow(Carcase carcase) {
+        return reckon(carcase, counting(carcase), List.of(), OwnTables.NOW);
+    }
+
+    /** The newest record of the readings on the list. */
+    private static long newest(List<KeptReading> counting) {
+        return counting.stream().mapToLong(KeptReading::evidenceSeq).max().orElse(OwnTables.NOW);
+    }
+
+    private Optional<Reckoning> reckon(
+            Carcase carcase, List<KeptReading> counting, Collection<UUID> sheets, long record) {
         if (counting.isEmpty()) {
             return Optional.empty();
         }
         Curriculum content = curriculum.get();
         CarcaseReading reading = Reckoning.reading(content, carcase);
-        return Optional.of(new Reckoning(content, reading, Pieces.of(content, reading), counting, trim(sheets)));
+        Judging judging = ownTables.judging(content, Reckoning.conditions(content, reading), carcase.id(), record);
+        Curriculum judged = content.judgedBy(judging.tables());
+        return Optional.of(new Reckoning(judged, reading, Pieces.of(judged, reading), counting, trim(sheets)));
+    }
+
+    /** The version of the tables a carcase is judged by: as they stood when it was weighed, or as they stand now. */
+    Judging judging(Carcase carcase, boolean now) {
+        Curriculum content = curriculum.get();
+        CarcaseReading reading = Reckoning.reading(content, carcase);
+        long record = now ? OwnTables.NOW : newest(counting(carcase));
+        return ownTables.judging(content, Reckoning.conditions(content, reading), carcase.id(), record);
     }
 
     /** What the weights say of slips among themselves and of moved lines; nothing where the content has no model of them. */

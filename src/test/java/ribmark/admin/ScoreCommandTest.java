@@ -60,6 +60,26 @@ class ScoreCommandTest {
     }
 
     @Test
+    void pairs_levels_limits_and_scores_are_explained_too() {
+        WeighUps levels = WeighUps.on("uk-primals", "uk-joints")
+                .cold("20.120")
+                .piece("fores", "7.310")
+                .piece("scrag", "0.760")
+                .piece("shoulders", "3.300", ", \"side\": \"left\"")
+                .piece("shoulders", "3.210", ", \"side\": \"right\"")
+                .trim("loin-fat-depth", "6.0", "1.0");
+        assertThat(score(levels.json(), "--explain", "-")).isZero();
+        assertThat(out.toString())
+                .contains("The levels agree within their scales and losses: global test ")
+                .contains("spreads moved")
+                .contains("shoulders, left against right: left 0.090 ± 0.007\u00a0kg heavier, 1.4\u00a0% of both")
+                .contains("Probability that they keep it: ")
+                .contains("By how much: over by 1\u00a0mm")
+                .contains("Yield: 36.30 × 100.0")
+                .contains("Trim: 1 × 0.0, by the sum of the weights: ");
+    }
+
+    @Test
     void programs_read_json() {
         assertThat(score(sound().json(), "--format", "json", "-")).isZero();
         assertThat(json(out.toString()).at("/balance/verdict").asText()).isEqualTo("balanced");

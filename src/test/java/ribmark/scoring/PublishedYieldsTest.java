@@ -65,6 +65,28 @@ class PublishedYieldsTest {
         }
     }
 
+    /** US-KSU (Kansas State University, Lamb processing options for consumers): shares of a carcase of 75 lb, printed 16.8, 6.5, 9.5, 10.5, 4.4 lb. */
+    @ParameterizedTest
+    @CsvSource({"22.4, 16.8", "8.7, 6.5", "12.7, 9.5", "14.0, 10.5", "5.8, 4.4"})
+    void a_share_of_a_carcase_is_the_weight_printed_beside_it(double share, double pounds) {
+        var row = new ReferenceTable.Row("x", "x", false, 0, "", share, 1, List.of(), List.of());
+        assertThat(row.expected() * 75 / 100).isCloseTo(pounds, within(0.06));
+    }
+
+    /** Our own presentation after bone, fat and loss (derived): 5.5 points come off the six main joints, 0.9405 of each is left. */
+    @Test
+    void what_is_left_after_bone_fat_and_loss_adds_to_a_hundred_too() {
+        double left = 1 - 5.5 / 92.5;
+        double[] joints = {32.5, 10, 10, 6.9, 6.6, 26.5};
+        double[] printed = {30.6, 9.4, 9.4, 6.5, 6.2, 24.9};
+        double sum = 3.8 + 0.5 + 3.2 + 2.0 + 3.0 + 0.5;
+        for (int i = 0; i < joints.length; i++) {
+            assertThat(joints[i] * left).isCloseTo(printed[i], within(0.05));
+            sum += printed[i];
+        }
+        assertThat(sum).isCloseTo(100, within(0.05));
+    }
+
     private static double percent(String part, String whole) {
         var row = Tables.primals().rows().get(0);
         return CutYield.of(row, mass(part), mass(whole)).percent();

@@ -68,7 +68,27 @@ class ReferenceFilesTest {
                 .isEqualTo(table.losses().ofCutPercent());
         assertThat(number(map(losses, "of-carcase"), "sd-percent"))
                 .isEqualTo(table.losses().ofCarcaseSd());
-        for (String part : List.of("bounds", "hot", "kidneys-out", "gap", "losses")) {
+        Map<?, ?> other = map(file, "other-counts");
+        assertThat(number(other, "widen")).isEqualTo(table.other().widen());
+        assertThat(number(other, "at-most")).isEqualTo(table.other().atMost());
+        List<Map<?, ?>> regions = list(other, "regions");
+        for (int i = 0; i < regions.size(); i++) {
+            OtherAnimal.Grows typed = table.other().grows().get(i);
+            assertThat(regions.get(i).get("region")).isEqualTo(typed.region().word());
+            assertThat(list(regions.get(i), "points"))
+                    .hasSameSizeAs(typed.points().keySet());
+            list(regions.get(i), "points")
+                    .forEach(point -> assertThat(number(point, "points"))
+                            .isEqualTo(typed.points().get(point.get("row"))));
+            grounded(regions.get(i));
+        }
+        Map<?, ?> pairs = map(file, "pairs");
+        assertThat(pairs.get("whose")).isEqualTo(table.pairs().whose());
+        assertThat(list(pairs, "tolerances"))
+                .hasSameSizeAs(table.pairs().percents().keySet())
+                .allMatch(one -> number(one, "percent")
+                        == table.pairs().of((String) one.get("row")).getAsDouble());
+        for (String part : List.of("pairs", "bounds", "hot", "kidneys-out", "gap", "losses", "other-counts")) {
             grounded(map(file, part));
         }
     }

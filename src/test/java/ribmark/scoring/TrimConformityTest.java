@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +49,26 @@ class TrimConformityTest {
         assertThat(new TrimConformity(clearance, 0.3, 1).probability()).isCloseTo(0.85065, within(5e-6));
     }
 
+    /** JCGM 106:2012, guarded acceptance at a risk of 5 %: the guard is 1.645 u = 0.2467280440427208, so 19.753271955957278 is accepted last. */
+    @Test
+    void the_last_value_called_within_is_the_guarded_limit() {
+        double last = 19.753271955957278;
+        assertThat(20 - last).isCloseTo(0.2467280440427208, within(1e-9));
+        assertThat(trim(NONE, OptionalDouble.of(20), 0.15, last).probability()).isCloseTo(0.95, within(1e-9));
+        assertThat(trim(NONE, OptionalDouble.of(20), 0.15, last - 1e-6).verdict())
+                .isEqualTo(Verdict.WITHIN);
+        assertThat(trim(NONE, OptionalDouble.of(20), 0.15, last + 1e-6).verdict())
+                .isEqualTo(Verdict.TOO_CLOSE_TO_CALL);
+    }
+
+    @Test
+    void how_far_beyond_its_nearer_limit_a_reading_lies() {
+        TrimMeasure clearance = measure("mm", OptionalDouble.of(0), OptionalDouble.of(15), 0);
+        assertThat(new TrimConformity(clearance, 17, 1).beyond()).isEqualTo(2);
+        assertThat(new TrimConformity(clearance, -3, 1).beyond()).isEqualTo(3);
+        assertThat(new TrimConformity(clearance, 12, 1).beyond()).isEqualTo(-3);
+    }
+
     @Test
     void a_count_is_exact() {
         TrimMeasure ribs = measure("count", OptionalDouble.of(6), OptionalDouble.of(6), 0);
@@ -59,8 +80,8 @@ class TrimConformityTest {
     @Test
     void the_trim_score_is_weighted_as_the_file_says() {
         TrimMeasure once = measure("count", NONE, OptionalDouble.of(0), 0);
-        TrimMeasure thrice =
-                new TrimMeasure("y", "s", "y", "count", 1, NONE, OptionalDouble.of(0), 3, "ours", "", 0, List.of());
+        TrimMeasure thrice = new TrimMeasure(
+                "y", "s", "y", "count", 1, NONE, OptionalDouble.of(0), 3, "ours", "", 0, Optional.empty(), List.of());
         TrimScore score = new TrimScore(List.of(new TrimConformity(once, 0, 1), new TrimConformity(thrice, 1, 1)));
         assertThat(score.score().getAsDouble()).isEqualTo(25);
         assertThat(new TrimScore(List.of()).score()).isEmpty();
@@ -75,6 +96,6 @@ class TrimConformityTest {
     }
 
     private static TrimMeasure measure(String unit, OptionalDouble lowest, OptionalDouble highest, double u) {
-        return new TrimMeasure("x", "s", "x", unit, 1, lowest, highest, 1, "ours", "", u, List.of());
+        return new TrimMeasure("x", "s", "x", unit, 1, lowest, highest, 1, "ours", "", u, Optional.empty(), List.of());
     }
 }

@@ -30,6 +30,32 @@ class VerdictTest {
         assertThat(Verdict.ofZeta(zeta)).isEqualTo(verdict);
     }
 
+    /**
+     * CCQM-K30, lead in wine (Metrologia 45:08001, 2008): results with their expanded uncertainties against the reference 2.99 with
+     * U 0.06, as carried in the R package metRology; zeta recomputed in Python and R.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1.62, 2, 0.088, -25.72571499196228, OUTSIDE",
+        "2.893, 2.13, 0.044, -2.6630639158696523, QUESTIONABLE",
+        "2.936, 2, 0.025, -1.6615384615384698, WITHIN",
+        "2.94, 2, 0.033, -1.4603597887944195, WITHIN",
+        "2.96, 2.4, 0.08, -0.6689647316224553, WITHIN",
+        "2.98, 1.99, 0.2, -0.09534298684650327, WITHIN",
+        "3.0, 2, 0.1, 0.17149858514250518, WITHIN",
+        "3.001, 2, 0.136, 0.14800140907796996, WITHIN",
+        "3.07, 2, 0.17, 0.8875203139603624, WITHIN",
+        "3.13, 2, 0.12, 2.086996778999799, QUESTIONABLE",
+        "7.71, 2, 1.98, 4.765489258147677, OUTSIDE"
+    })
+    void zeta_is_that_of_an_interlaboratory_comparison(
+            double result, double coverage, double expanded, double zeta, Verdict verdict) {
+        var reference = new ReferenceTable.Row("x", "x", false, 0, "", 2.99, 0.06 / 2, List.of(), List.of());
+        CutYield compared = new CutYield(reference, result, expanded / coverage);
+        assertThat(compared.zeta()).isCloseTo(zeta, within(1e-7));
+        assertThat(Verdict.ofZeta(compared.zeta())).isEqualTo(verdict);
+    }
+
     @Test
     void the_tenth_decimal_does_not_decide() {
         assertThat(Verdict.ofZeta(2.0000000004)).isEqualTo(Verdict.WITHIN);

@@ -83,7 +83,9 @@ public final class Weighing {
                 LAMB.breakdown().formula().toString(),
                 LAMB.tables(),
                 LAMB.trim(),
-                LAMB.weighing());
+                LAMB.weighing(),
+                LAMB.permissible(),
+                LAMB.prices());
         WeighUpFile read = WeighUpFile.read(file.json().getBytes(StandardCharsets.UTF_8), references);
         if (read.weighUp().isEmpty()) {
             throw new AssertionError("refused: " + read.problems());

@@ -52,7 +52,8 @@ class TrimPagesTest {
         assertThat(file.verdict().word()).isEqualTo("outside");
         assertThat(page.text())
                 .contains("Outside. Fat over the eye of the loin, left: 6.0 mm. Limit: at most 5 mm. Score "
-                        + String.format(Locale.ROOT, "%.0f", file.score()));
+                        + String.format(Locale.ROOT, "%.0f", file.score())
+                        + ". Over by 1 mm; whose limit: the named specification.");
         assertThat(page.all("#trim-loin-fat-depth-left").get(0).attr("value")).isEqualTo("6.0");
     }
 
@@ -107,6 +108,26 @@ class TrimPagesTest {
                         "Ribs in the fore: “6.5” cannot be read. Type a whole number, for example 2.",
                         "Largest step across the eye: “a bit” cannot be read. Type figures, for example 4.");
         assertThat(page.all("#trim-fore-rib-count-once").get(0).attr("value")).isEqualTo("6.5");
+        assertThat(app.app.weighed().forSheet(sheet)).isEmpty();
+    }
+
+    /** U-50; only the clearance at the ilium may lie below nothing: there the saw went into the bone. */
+    @Test
+    void a_comma_before_three_figures_and_a_minus_without_sense_are_questioned() {
+        BlockSheet sheet = on.sheet("Fay", Side.BOTH, "fores-saw", "middle-off");
+
+        Page doubted = on.browser
+                .open(path(sheet))
+                .fill("trim-fore-face-step-once", "1,234")
+                .fill("trim-leg-line-clearance-once", "-2,5")
+                .press("Keep what was measured at step 8");
+        Page below = doubted.fill("trim-fore-face-step-once", "-3").press("Keep what was measured at step 8");
+
+        assertThat(doubted.problems())
+                .containsExactly(
+                        "Largest step across the eye: “1,234” could be thousands or thousandths. Type it with a point, for example 1.234.");
+        assertThat(below.problems())
+                .containsExactly("Largest step across the eye: “-3” is less than nothing. Type it without the minus.");
         assertThat(app.app.weighed().forSheet(sheet)).isEmpty();
     }
 

@@ -29,19 +29,88 @@ class WeighUpConditionsTest {
         assertThat(sdOfFores("24.700", "3L", "hot")).isEqualTo(1.5);
     }
 
+    /**
+     * Fourteen pairs of ribs. By hand: the middle grows by a rib of 1.37 and its strip of 0.60 to 28.87; the others, 73.1 together,
+     * share 71.13: fores 36.3 × 71.13/73.1 = 35.32174. Both reasons widen the spreads once: 1.5 × 1.5 = 2.25.
+     */
     @Test
-    void another_animal_and_wider_spreads_are_noted() {
-        JsonNode json = WeighUps.on("uk-primals")
+    void another_animal_moves_what_is_expected_widens_it_and_says_so() {
+        WeighUps fourteen = WeighUps.on("uk-primals")
                 .carcase(
                         "25.000",
                         "\"weighed\": \"cold\", \"kidneys\": \"in\", \"fatClass\": \"3L\", \"vertebrae\": \"7,14,6,4,3\"")
                 .piece("fores", "9.000")
-                .scored();
+                .piece("middle", "7.000");
+        JsonNode json = fourteen.scored();
+        assertThat(json.get("cuts").get(0).get("expected").asDouble()).isCloseTo(35.32174, within(5e-6));
+        assertThat(json.get("cuts").get(0).get("sd").asDouble()).isEqualTo(2.25);
+        assertThat(json.get("cuts").get(1).get("expected").asDouble()).isCloseTo(28.87, within(1e-9));
         assertThat(texts(json.get("notes")))
                 .containsExactly(
-                        "Every spread is multiplied by 1.5: its weight is outside 16 to 24\u00a0kg.",
-                        "Another animal: 7,14,6,4,3 vertebrae counted, 7,13,6,4,3 are usual. The tables are not changed for"
-                                + " it.");
+                        "Every spread is multiplied by 1.5: its weight is outside 16 to 24\u00a0kg and it has another number of"
+                                + " vertebrae.",
+                        "Another animal: 7,14,6,4,3 vertebrae counted, 7,13,6,4,3 are usual. Expected for it, in percent:"
+                                + " middle 28.87; the other cuts share what is left as they usually do.");
+    }
+
+    /** A rib more and a vertebra of the loin fewer: best ends 11.37, breasts 7.5, loins 8.0; kidneys out, each move is divided by 0.963. */
+    @Test
+    void ribs_and_loin_move_apart_and_everything_still_adds_to_a_hundred() {
+        String counted = "\"vertebrae\": \"7,14,5,4,3\"";
+        WeighUp in = onJoints("\"weighed\": \"cold\", \"kidneys\": \"in\", " + counted);
+        assertThat(expected(in, "best-ends")).isCloseTo(11.37, within(1e-9));
+        assertThat(expected(in, "breasts")).isCloseTo(7.5, within(1e-9));
+        assertThat(expected(in, "loins")).isCloseTo(8.0, within(1e-9));
+        assertThat(sum(in)).isCloseTo(100, within(1e-9));
+        WeighUp out = onJoints("\"weighed\": \"cold\", \"kidneys\": \"out\", " + counted);
+        assertThat(expected(out, "best-ends")).isCloseTo(11.37 / 0.963, within(1e-9));
+        assertThat(sum(out)).isCloseTo(100, within(1e-9));
+    }
+
+    @Test
+    void an_animal_the_figures_cannot_reach_is_not_moved_but_widened_and_said() {
+        WeighUpScore score = WeighUps.on("uk-primals")
+                .carcase("20.000", "\"weighed\": \"cold\", \"kidneys\": \"in\", \"vertebrae\": \"7,0,6,4,3\"")
+                .piece("middle", "5.000")
+                .score();
+        assertThat(score.cuts().get(0).yield().expected()).isEqualTo(26.9);
+        assertThat(score.cuts().get(0).yield().sd()).isEqualTo(2.25);
+        assertThat(score.notes().get(1)).endsWith("what they expect is not moved.");
+    }
+
+    @Test
+    void the_limit_for_ribs_in_the_best_end_follows_the_ribs_counted() {
+        assertThat(ribsInTheBestEnd("7,14,6,4,3", "8").get("verdict").asText()).isEqualTo("within");
+        assertThat(ribsInTheBestEnd("7,14,6,4,3", "8").get("highest").asDouble())
+                .isEqualTo(8);
+        assertThat(ribsInTheBestEnd("7,12,6,4,3", "7").get("verdict").asText()).isEqualTo("outside");
+        assertThat(ribsInTheBestEnd("7,13,6,4,3", "7").get("verdict").asText()).isEqualTo("within");
+    }
+
+    private static JsonNode ribsInTheBestEnd(String vertebrae, String counted) {
+        return WeighUps.on("uk-primals")
+                .carcase("20.000", "\"weighed\": \"cold\", \"kidneys\": \"in\", \"vertebrae\": \"" + vertebrae + "\"")
+                .piece("middle", "5.000")
+                .trim("best-end-rib-count", counted, "1")
+                .scored()
+                .get("trim")
+                .get(0);
+    }
+
+    private static WeighUp onJoints(String carcase) {
+        return WeighUps.on("uk-joints")
+                .carcase("20.000", carcase)
+                .piece("loins", "2.000")
+                .score()
+                .weighUp();
+    }
+
+    private static double expected(WeighUp weighUp, String cut) {
+        return weighUp.row(cut).orElseThrow().expected();
+    }
+
+    private static double sum(WeighUp weighUp) {
+        return weighUp.rows().stream().mapToDouble(row -> row.expected()).sum();
     }
 
     @Test
@@ -112,5 +181,30 @@ class WeighUpConditionsTest {
         List<String> texts = new ArrayList<>();
         list.forEach(one -> texts.add(one.asText()));
         return texts;
+    }
+
+    /** A pair of kidneys of 0.100 kg on a scale of 20 g: 2 × 20/√12 = 11.5 g, 12 %; with a scatter of 10 g 2 √(400/12 + 100) = 23.1 g. */
+    @Test
+    void kidneys_on_a_scale_of_twenty_grams_are_warned_about_and_on_five_they_are_not() {
+        WeighUps kidneys = WeighUps.on("uk-primals").cold("20.000").piece("kidneys", "0.100");
+        assertThat(kidneys.score().notes()).isEmpty();
+        assertThat(kidneys.scale(20, 10).score().notes())
+                .containsExactly(
+                        "kidneys: 0.100\u00a0kg is little for a scale of 20\u00a0g. Its division alone makes ±\u00a012\u00a0%, with"
+                                + " its scatter ±\u00a023\u00a0%; in use a class III scale may be wrong by 20\u00a0% of it"
+                                + " (OIML R 76). Take a finer scale.");
+    }
+
+    /** Class III weighs no more than 10 000 divisions: 5 kg of 0.5 g. */
+    @Test
+    void a_load_beyond_the_class_of_the_scale_is_said() {
+        assertThat(WeighUps.on("uk-primals")
+                        .cold("20.000")
+                        .scale(0.5, 0.2)
+                        .piece("fores", "7.310")
+                        .score()
+                        .notes())
+                .containsExactly(
+                        "fores: 7.310\u00a0kg is more than a class III scale with a division of 0.5\u00a0g may weigh (OIML R 76).");
     }
 }

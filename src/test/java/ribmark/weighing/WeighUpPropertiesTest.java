@@ -90,6 +90,34 @@ class WeighUpPropertiesTest {
         }
     }
 
+    @Test
+    void halves_weighed_apart_add_up_to_the_percent_of_the_pair() {
+        for (int lamb = 0; lamb < LAMBS; lamb++) {
+            WeighUp whole = lamb(Tables.BLOCK);
+            for (ReferenceTable.Row row : whole.rows()) {
+                long grams = (long) Balances.sum(whole.of(row.cut())).grams();
+                long left = 1 + random.nextLong(grams);
+                double pair = percent(whole, on(row, Side.ONCE, grams));
+                double halves = percent(whole, on(row, Side.LEFT, left), on(row, Side.RIGHT, grams + 1 - left));
+                assertThat(halves).isCloseTo(pair + 100.0 / cold(whole), within(1e-9));
+            }
+        }
+    }
+
+    /** One gram more than the pair, so that neither half is ever nothing. */
+    private static Reading on(ReferenceTable.Row row, Side side, long grams) {
+        return Reading.of(row.cut(), side, new Weight(grams), Tables.BLOCK);
+    }
+
+    private static double cold(WeighUp weighUp) {
+        return weighUp.carcase().coldG(weighUp.tables().get(0).hot()).doubleValue();
+    }
+
+    private static double percent(WeighUp weighUp, Reading... readings) {
+        WeighUp alone = new WeighUp(weighUp.carcase(), weighUp.tables(), List.of(readings), List.of(), "");
+        return WeighUpScore.of(alone).cuts().get(0).yield().percent();
+    }
+
     private WeighUp lamb(Scale scale) {
         ReferenceTable table = Tables.lamb().tables().get(random.nextInt(3));
         long carcaseG = 14_000 + 5L * random.nextInt(2_400);
