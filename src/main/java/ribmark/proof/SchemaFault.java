@@ -99,7 +99,9 @@ final class SchemaFault {
     }
 
     private void tooFew() {
-        found.add("C014", value.key("-"), capital(name()) + " must not be empty.", about(meaning()));
+        int least = lastMet().path("minItems").asInt(1);
+        String what = least > 1 ? " needs at least " + Words.count(least) + " entries." : " must not be empty.";
+        found.add("C014", value.key("-"), capital(name()) + what, about(meaning()));
     }
 
     private void repeated() {
