@@ -25,14 +25,12 @@ final class AtTheScale {
     }
 
     void addTo(Routes routes) {
-        SlipQuestionPages questions =
-                new SlipQuestionPages(stores.weighUps, stores.weighed, stores.slipAnswers, stores.carcases, curriculum);
-        questions.addTo(routes);
+        new SlipQuestionPages(stores.answering, stores.carcases, curriculum).addTo(routes);
         new WeighUpPages(
                         stores.weighUps,
                         stores.weighed,
                         stores.slipAnswers,
-                        questions,
+                        stores.answering,
                         stores.carcases,
                         stores.sheets,
                         stores.scaleChecks,

@@ -28,6 +28,7 @@ import ribmark.proof.ContentInUse;
 import ribmark.scales.ScaleCheckStore;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
+import ribmark.weighing.Answering;
 import ribmark.weighing.KeptScoreStore;
 import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
@@ -54,6 +55,7 @@ final class Stores {
     final WeighUpStore weighUps;
     final WeighedCarcases weighed;
     final SlipAnswerStore slipAnswers;
+    final Answering answering;
     final Reports reports;
     final ExportStore exports;
     final StudyStore studied;
@@ -82,6 +84,7 @@ final class Stores {
         this.keptScores = new KeptScoreStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, ownTables, content::curriculum);
         this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
+        this.answering = new Answering(weighUps, weighed, slipAnswers);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
         this.studied = new StudyStore(database, clock);
@@ -101,6 +104,7 @@ final class Stores {
                 carcases,
                 sheets,
                 weighUps,
+                answering,
                 signOffs,
                 replies,
                 standings,

@@ -11,6 +11,7 @@ import ribmark.curriculum.Cut;
 import ribmark.people.Acting;
 import ribmark.weighing.KeptReading;
 import ribmark.weighing.KeptReading.Typed;
+import ribmark.weighing.SlipAnswer.Choice;
 
 /** Tells what was weighed: piece after piece, and which readings were taken off the list again. */
 final class DemoScale {
@@ -47,6 +48,10 @@ final class DemoScale {
         if (read.struck() != null) {
             KeptReading kept = stores.weights().find(carcase.id(), id).orElseThrow();
             stores.weights().strike(kept, read.struck(), by);
+        }
+        if (read.asked() != null) {
+            boolean use = read.asked().equals(Choice.USE.word());
+            stores.questions().answer(carcase, use ? Choice.USE : Choice.KEEP, use ? "" : read.asked(), by);
         }
     }
 

@@ -15,6 +15,7 @@ import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
+import ribmark.weighing.Answering;
 import ribmark.weighing.WeighUpStore;
 
 /** Everything of the program that the demo fills, the same that its pages write to. */
@@ -26,6 +27,7 @@ public record DemoStores(
         CarcaseStore carcases,
         BlockSheetStore sheets,
         WeighUpStore weights,
+        Answering questions,
         SignOffStore signOffs,
         ReplyStore replies,
         Standings standings,

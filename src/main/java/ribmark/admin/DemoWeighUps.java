@@ -11,7 +11,10 @@ record DemoWeighUps(List<OnTheScale> weighUps) {
     /** The readings of one carcase, taken by one person one after the other. */
     record OnTheScale(int lamb, String when, String by, String scale, List<Read> readings) {}
 
-    /** One reading; {@code row} and {@code side} where there are several, {@code of} for what has no bones to tell where it came from. */
+    /**
+     * One reading; {@code row} and {@code side} where there are several, {@code of} for what has no bones to tell where it came
+     * from. Where it is asked about, {@code asked} is the answer: {@code use}, or the words why it stays.
+     */
     record Read(
             String cut,
             String row,
@@ -22,7 +25,8 @@ record DemoWeighUps(List<OnTheScale> weighUps) {
             boolean later,
             String of,
             String freedBy,
-            String struck) {
+            String struck,
+            String asked) {
 
         Side onSide() {
             return side == null ? Side.ONCE : DemoSheet.side(side);

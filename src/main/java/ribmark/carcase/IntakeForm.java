@@ -79,6 +79,9 @@ final class IntakeForm {
             if (day.isAfter(today)) {
                 form.add("killed", "Kill date: " + Words.day(day) + " is not here yet. Read the ticket again.");
             }
+            if (day.isBefore(today.minusYears(1))) {
+                form.add("killed", "Kill date: " + Words.day(day) + " is over a year ago. Read the ticket again.");
+            }
             return Optional.of(day);
         } catch (DateTimeParseException notADay) {
             String what = typed.isEmpty() ? "nothing was typed" : "“" + typed + "” is not a day";

@@ -60,11 +60,14 @@ public final class PeoplePages {
 
     private void add(Context ctx) {
         Form form = Form.typed(ctx);
-        String name = form.words("name", "Name", "Type what they are called.");
+        String name = form.words("name", "Name", "Type what they are called.").replace('\n', ' ');
         Set<Role> roles = roles(form);
         String group = form.fitting("group", "Group");
         if (name.length() > 200) {
             form.add("name", "Name: " + name.length() + " characters are too many to keep. Shorten it to 200.");
+        }
+        if (!name.isEmpty() && name.codePoints().noneMatch(Character::isLetterOrDigit)) {
+            form.add("name", "Name: no letter stands in it. Type what they are called.");
         }
         if (group.length() > 200) {
             form.add("group", "Group: " + group.length() + " characters are too many to keep. Shorten it to 200.");
@@ -123,9 +126,10 @@ public final class PeoplePages {
         if (!links.personOf(link).equals(Optional.of(person.id()))) {
             throw new NotFound();
         }
+        String address = ctx.scheme() + "://" + ctx.host() + "/new-password/" + link;
         ctx.render(
                 "people/link.html",
-                Map.of("person", row(person), "address", ctx.scheme() + "://" + ctx.host() + "/new-password/" + link));
+                Map.of("title", "A link for " + person.name(), "person", row(person), "address", address));
     }
 
     private Person find(Context ctx) {

@@ -94,7 +94,11 @@ public final class Form {
     public String oneOf(String field, String name, List<String> choices) {
         String typed = value(field);
         if (!choices.contains(typed)) {
-            add(field, name + ": nothing was chosen. Choose one.");
+            add(
+                    field,
+                    name.endsWith("?")
+                            ? name + " Nothing was chosen. Choose one."
+                            : name + ": nothing was chosen. Choose one.");
         }
         return typed;
     }
@@ -125,11 +129,17 @@ public final class Form {
         return numbered;
     }
 
+    /** Embeddings, overrides and isolates (Unicode UAX 9, section 2): words in any script stay, but none can pose as others. */
+    private static boolean turnsTheLine(int c) {
+        return c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
+    }
+
     private static String clean(String sent) {
         String composed = Normalizer.normalize(sent, Normalizer.Form.NFC).replace("\r\n", "\n");
         StringBuilder kept = new StringBuilder();
         composed.codePoints()
                 .filter(c -> c == '\n' || !Character.isISOControl(c) && Character.getType(c) != Character.SURROGATE)
+                .filter(c -> !turnsTheLine(c))
                 .forEach(kept::appendCodePoint);
         return kept.toString().strip();
     }

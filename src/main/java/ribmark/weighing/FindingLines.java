@@ -131,8 +131,8 @@ final class FindingLines {
                 OPENER,
                 facts,
                 List.of(
-                        "One line moved at most. Numbers of a hundred say how probable each is by the provisional table,"
-                                + " not how often it happens to lambs.",
+                        "At most one line is taken to have moved. How probable each is follows from the provisional table: the numbers are"
+                                + " right as often as that table is right, not as often as it happens to lambs.",
                         model.text()));
     }
 

@@ -1,11 +1,19 @@
 package ribmark.weighing;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** How measured numbers are written for people: rounded for reading only, never for reckoning. */
 final class Numbers {
 
+    private static final Pattern LIKE_THOUSANDS = Pattern.compile("[-−]?[1-9][0-9]{0,2},[0-9]{3}");
+
     private Numbers() {}
+
+    /** Whether a comma with three figures behind it leaves open which way it was meant. */
+    static boolean couldBeThousands(String typed) {
+        return LIKE_THOUSANDS.matcher(typed).matches();
+    }
 
     /** Grams as kilograms with three places, without the unit. */
     static String kilograms(double grams) {

@@ -19,15 +19,19 @@ import ribmark.weighing.KeptReading.Typed;
 /** Whether something already on the list is right: the readings in doubt, how it may have come about, and how probably. */
 record Question(Cause because, double probability, List<Doubt> doubts) {
 
-    /** A reading in doubt and what should probably stand in its field; nothing where it should not be there at all. */
-    record Doubt(KeptReading reading, String name, Optional<Weight> likely) {}
+    /**
+     * A reading in doubt, by its name on the list and by the shorter one it is asked about with, and what should probably stand in
+     * its field; nothing where it should not be there at all.
+     */
+    record Doubt(KeptReading reading, String name, String called, Optional<Weight> likely) {}
 
     /** Among what is left once the answered is ruled out, the next is asked about from here on: likelier than everything else. */
     private static final double LIKELIER_THAN_NOT = 0.5;
 
     /**
      * The question to put now, if there is one. What was answered by keeping it is ruled out: the next most probable one is put
-     * only when it is likelier than not among all that is left.
+     * only when it is likelier than not among all that is left. Where the carcase's own weight is doubted more, no piece is asked
+     * about: that weight was not taken here.
      */
     static Optional<Question> open(Reckoning reckoning, Finding finding, Collection<SlipAnswer> answers) {
         Set<Set<UUID>> kept =
@@ -39,7 +43,16 @@ record Question(Cause because, double probability, List<Doubt> doubts) {
         return all.stream()
                 .filter(q -> !ruledOut.contains(q))
                 .findFirst()
+                .filter(q -> q.probability() >= ofCarcase(finding))
                 .filter(q -> ruledOut.isEmpty() || q.probability() > LIKELIER_THAN_NOT * left);
+    }
+
+    private static double ofCarcase(Finding finding) {
+        return finding.suspects().stream()
+                .filter(suspect -> suspect.cut().equals(Balances.CARCASE))
+                .mapToDouble(Suspect::probability)
+                .max()
+                .orElse(0);
     }
 
     private static List<Question> all(Reckoning reckoning, Finding finding) {
@@ -69,7 +82,14 @@ record Question(Cause because, double probability, List<Doubt> doubts) {
                 .max(Comparator.<KeptReading, Boolean>comparing(
                                 kept -> suspect.likely().map(Question::digits).equals(typedDigits(kept)))
                         .thenComparing(KeptReading::evidenceSeq))
-                .map(kept -> new Doubt(kept, reckoning.name(kept), suspect.likely()));
+                .map(kept -> new Doubt(kept, reckoning.name(kept), called(reckoning, kept), suspect.likely()));
+    }
+
+    /** The piece inside a sentence, its side before it: {@code left best end}. */
+    private static String called(Reckoning reckoning, KeptReading kept) {
+        String name =
+                reckoning.pieces().of(kept).map(piece -> piece.cut().name()).orElse(reckoning.name(kept));
+        return told(kept.typed().side()).map(side -> side.word() + " ").orElse("") + Saying.inside(name);
     }
 
     private static Optional<Side> told(Side side) {

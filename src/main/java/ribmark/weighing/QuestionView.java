@@ -85,16 +85,7 @@ public record QuestionView(
                 (reading.by().id().equals(acting.id()) ? "You" : reading.by().name()) + " typed ");
         figure(bits, reading.typed().weight().kilograms());
         switch (question.because()) {
-            case PIECES_EXCHANGED -> {
-                words(
-                        bits,
-                        " for the " + SlipWords.called(question.doubts().get(0).name()) + " and ");
-                figure(bits, question.doubts().get(1).reading().typed().weight().kilograms());
-                words(
-                        bits,
-                        " for the " + SlipWords.called(question.doubts().get(1).name())
-                                + ". The other way round, each is nearer to what is expected of it");
-            }
+            case PIECES_EXCHANGED -> exchanged(bits, question);
             case WEIGHED_TWICE -> words(bits, " and the piece was on the list already. With one of the two taken off");
             default -> {
                 words(bits, ". With ");
@@ -106,6 +97,13 @@ public record QuestionView(
         }
         outcome(bits, asked);
         return bits;
+    }
+
+    private static void exchanged(List<Bit> bits, Question question) {
+        Question.Doubt other = question.doubts().get(1);
+        words(bits, " for the " + question.doubts().get(0).called() + " and ");
+        figure(bits, other.reading().typed().weight().kilograms());
+        words(bits, " for the " + other.called() + ". The other way round, each is nearer to what is expected of it");
     }
 
     private static void outcome(List<Bit> bits, Asked asked) {

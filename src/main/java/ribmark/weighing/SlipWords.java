@@ -13,14 +13,7 @@ final class SlipWords {
 
     SlipWords(Question question) {
         this.question = question;
-        this.names = question.doubts().stream().map(d -> called(d.name())).toList();
-    }
-
-    /** A piece inside a sentence, its side before it: {@code left best end}. */
-    static String called(String name) {
-        String inside = Saying.inside(name);
-        int comma = inside.lastIndexOf(", ");
-        return comma < 0 ? inside : inside.substring(comma + 2) + " " + inside.substring(0, comma);
+        this.names = question.doubts().stream().map(Question.Doubt::called).toList();
     }
 
     /** {@code Is the middle right?} */

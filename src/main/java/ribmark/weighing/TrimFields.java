@@ -47,8 +47,13 @@ final class TrimFields {
     private static Optional<BigDecimal> number(Fields fields, String name) {
         String help = "Write what was read, in quotes, for example \"6.0\".";
         Optional<String> typed = fields.text(name, help).map(String::strip);
-        Optional<String> good = typed.filter(t -> TYPED.matcher(t).matches());
-        if (typed.isPresent() && good.isEmpty()) {
+        Optional<String> good = typed.filter(t -> TYPED.matcher(t).matches()).filter(t -> !Numbers.couldBeThousands(t));
+        if (typed.isPresent() && Numbers.couldBeThousands(typed.get())) {
+            fields.refuse(
+                    name,
+                    Fields.quoted(typed.get()) + " could be thousands or thousandths",
+                    "Write it with a point, for example \"" + typed.get().replace(',', '.') + "\".");
+        } else if (typed.isPresent() && good.isEmpty()) {
             fields.refuse(name, Fields.quoted(typed.get()) + " is not a measurement", help);
         }
         return good.map(t -> new BigDecimal(t.replace(',', '.')));

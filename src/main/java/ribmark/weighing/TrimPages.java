@@ -90,11 +90,25 @@ public final class TrimPages {
 
     private static void check(Form form, Field field) {
         String typed = form.value(field.id());
+        String said = field.label() + ": “" + shortened(typed) + "” ";
         boolean count = field.measure().isCount();
-        if (!typed.isEmpty() && !(count ? COUNTED : MEASURED).matcher(typed).matches()) {
-            String example =
-                    count ? "Type a whole number, for example 2." : "Type figures, for example " + example(field) + ".";
-            form.add(field.id(), field.label() + ": “" + shortened(typed) + "” cannot be read. " + example);
+        if (typed.isEmpty()) {
+            return;
+        }
+        if (!count && Numbers.couldBeThousands(typed)) {
+            form.add(
+                    field.id(),
+                    said + "could be thousands or thousandths. Type it with a point, for example "
+                            + typed.replace(',', '.') + ".");
+        } else if (!(count ? COUNTED : MEASURED).matcher(typed).matches()) {
+            form.add(
+                    field.id(),
+                    said + "cannot be read. "
+                            + (count
+                                    ? "Type a whole number, for example 2."
+                                    : "Type figures, for example " + example(field) + "."));
+        } else if (typed.matches("[-−].*") && field.measure().lowest().isEmpty()) {
+            form.add(field.id(), said + "is less than nothing. Type it without the minus.");
         }
     }
 

@@ -37,7 +37,7 @@ public final class WeighUpPages {
     private final WeighUpStore store;
     private final WeighedCarcases weighed;
     private final SlipAnswerStore answers;
-    private final SlipQuestionPages questions;
+    private final Answering answering;
     private final CarcaseStore carcases;
     private final BlockSheetStore sheets;
     private final ScaleCheckStore checks;
@@ -49,7 +49,7 @@ public final class WeighUpPages {
             WeighUpStore store,
             WeighedCarcases weighed,
             SlipAnswerStore answers,
-            SlipQuestionPages questions,
+            Answering answering,
             CarcaseStore carcases,
             BlockSheetStore sheets,
             ScaleCheckStore checks,
@@ -58,7 +58,7 @@ public final class WeighUpPages {
         this.store = store;
         this.weighed = weighed;
         this.answers = answers;
-        this.questions = questions;
+        this.answering = answering;
         this.carcases = carcases;
         this.sheets = sheets;
         this.checks = checks;
@@ -95,7 +95,7 @@ public final class WeighUpPages {
         }
         store.keep(carcase.id(), typed.get(), Access.signedIn(ctx));
         String stage = "?stage=" + stage(form.value("stage"), on);
-        Site.see(ctx, "/weigh-ups/" + carcase.id() + (questions.isOpen(carcase) ? "/question" : stage));
+        Site.see(ctx, "/weigh-ups/" + carcase.id() + (answering.asked(carcase).isPresent() ? "/question" : stage));
     }
 
     private void strike(Context ctx) {
@@ -202,7 +202,7 @@ public final class WeighUpPages {
         reckoning.ifPresent(r -> {
             Optional<Finding> finding = weighed.finding(r);
             model.put("fits", weighed.findingLines(r, carcase, finding));
-            questions
+            answering
                     .open(carcase, r, finding)
                     .ifPresent(question -> model.put("question", new SlipWords(question).title()));
         });

@@ -158,6 +158,19 @@ class CarcasePagesTest {
     }
 
     @Test
+    void a_year_slipped_on_the_ticket_is_questioned() {
+        Page again = filled(maeve).fill("killed", "2025-11-23").press("Record lamb 1");
+
+        assertThat(again.problems())
+                .containsExactly("Kill date: 23 Nov 2025 is over a year ago. Read the ticket again.");
+        assertThat(filled(maeve)
+                        .fill("killed", "2025-11-25")
+                        .press("Record lamb 1")
+                        .status())
+                .isEqualTo(200);
+    }
+
+    @Test
     void a_day_that_is_not_here_yet_and_a_count_far_from_the_usual_are_questioned() {
         Page again = filled(maeve)
                 .fill("killed", "2026-11-26")

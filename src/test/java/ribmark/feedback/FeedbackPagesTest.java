@@ -115,7 +115,7 @@ class FeedbackPagesTest {
         Page noWords = nothing.choose("agrees", "partly").press("Send my answer");
 
         assertThat(nothing.status()).isEqualTo(422);
-        assertThat(nothing.problems()).containsExactly("Is this how you saw it?: nothing was chosen. Choose one.");
+        assertThat(nothing.problems()).containsExactly("Is this how you saw it? Nothing was chosen. Choose one.");
         assertThat(noWords.problems())
                 .containsExactly("In your own words: nothing was typed. Say what you saw otherwise.");
         assertThat(new ReplyStore(app.app.database(), app.app.log(), app.clock).allOf(sheet))

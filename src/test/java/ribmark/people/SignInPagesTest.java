@@ -101,6 +101,27 @@ class SignInPagesTest {
         assertThat(app.visitor().signIn("Maeve", PASSWORD).status()).isEqualTo(422);
     }
 
+    /** U-51: any script, exactly; what cannot be seen is no name and turns no line. */
+    @Test
+    void a_name_may_be_in_any_script_but_needs_a_letter_and_cannot_turn_the_line() {
+        Browser petra = app.as("Petra", Role.ADMINISTRATOR);
+
+        for (String name : List.of("محمد بن عليّ", "Łucja Żak", "🐑 Wren", "X")) {
+            assertThat(added(petra, name).heading()).contains(name);
+        }
+        assertThat(added(petra, "Eve\u202Egnp").heading()).contains("Evegnp");
+        assertThat(added(petra, "\u200b").problems())
+                .containsExactly("Name: no letter stands in it. Type what they are called.");
+    }
+
+    private static Page added(Browser administrator, String name) {
+        return administrator
+                .open("/people/new")
+                .fill("name", name)
+                .choose("roles", "assessor")
+                .press("Add them");
+    }
+
     @Test
     void somebody_added_chooses_their_own_password_by_a_link_that_works_once() {
         Browser petra = app.as("Petra", Role.ADMINISTRATOR);

@@ -117,6 +117,25 @@ class PracticePagesTest {
     }
 
     @Test
+    void the_bone_that_is_asked_about_is_shown_and_not_named() {
+        Browser ada = ada();
+        String address = "/study/practice?stage=wholesale";
+        Page page = ada.open(address);
+        while (!page.heading().equals("Name this bone")) {
+            Page asked = page;
+            page = asked.offers("I knew it at once")
+                    ? asked.press("I knew it at once").follow("Next question")
+                    : asked.choose("choice", "0").press("Check my answer").follow("Next question");
+        }
+
+        String picture = page.all("main picture img").get(0).attr("src");
+        assertThat(ada.get(picture).statusCode()).isEqualTo(200);
+        assertThat(ada.get(picture).body()).startsWith("<svg");
+        assertThat(page.all("main picture img").get(0).attr("alt"))
+                .doesNotContain(asked(page).choices().get(asked(page).right()).words());
+    }
+
+    @Test
     void practice_keeps_to_a_stage_when_asked() {
         Browser ada = ada();
         Page page = ada.open("/study?stage=legs").follow("Only Legs");

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
@@ -30,6 +31,9 @@ public final class Chromium implements Reader {
 
     private static final Path BROWSER = Path.of("/usr/bin/chromium");
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+
+    private static final String FOCUSED = "const e = document.activeElement;"
+            + "return (e.innerText || e.labels && e.labels[0] && e.labels[0].innerText || '').replace(/\\s+/g, ' ').trim();";
 
     private final ChromeDriver driver;
     private final String address;
@@ -162,6 +166,31 @@ public final class Chromium implements Reader {
     /** The address it is at. */
     public String where() {
         return driver.getCurrentUrl();
+    }
+
+    /** Presses Tab until the focus is on something whose words or name begin so, at most so many times. */
+    public Chromium tabTo(String words, int most) {
+        for (int stop = 1; stop <= most; stop++) {
+            key(Keys.TAB);
+            if (String.valueOf(ask(FOCUSED)).startsWith(words)) {
+                return this;
+            }
+        }
+        throw new AssertionError("“" + words + "” is not within " + most + " stops at " + where());
+    }
+
+    /** Presses keys where the focus is. */
+    public Chromium key(CharSequence... keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+        return this;
+    }
+
+    /** Presses a key that leads to another page, and waits for it. */
+    public Chromium keyAway(CharSequence key) {
+        WebElement page = driver.findElement(By.tagName("html"));
+        key(key);
+        new WebDriverWait(driver, Duration.ofSeconds(10)).until(nothing -> isGone(page));
+        return this;
     }
 
     @Override

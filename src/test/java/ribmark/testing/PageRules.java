@@ -14,6 +14,9 @@ final class PageRules {
     static void check(Document page, String path) {
         assertThat(page.select("html").attr("lang")).as("language of " + path).isNotEmpty();
         assertThat(page.select("h1")).as("main headings of " + path).hasSize(1);
+        assertThat(page.select("h1").text())
+                .as("words of the main heading of " + path)
+                .isNotEmpty();
         String title = page.title().replaceFirst("^Check: ", "");
         assertThat(title).as("title of " + path).startsWith(page.select("h1").text());
         assertThat(page.select("main")).as("main of " + path).hasSize(1);

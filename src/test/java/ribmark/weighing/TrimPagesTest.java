@@ -111,6 +111,26 @@ class TrimPagesTest {
         assertThat(app.app.weighed().forSheet(sheet)).isEmpty();
     }
 
+    /** U-50; only the clearance at the ilium may lie below nothing: there the saw went into the bone. */
+    @Test
+    void a_comma_before_three_figures_and_a_minus_without_sense_are_questioned() {
+        BlockSheet sheet = on.sheet("Fay", Side.BOTH, "fores-saw", "middle-off");
+
+        Page doubted = on.browser
+                .open(path(sheet))
+                .fill("trim-fore-face-step-once", "1,234")
+                .fill("trim-leg-line-clearance-once", "-2,5")
+                .press("Keep what was measured at step 8");
+        Page below = doubted.fill("trim-fore-face-step-once", "-3").press("Keep what was measured at step 8");
+
+        assertThat(doubted.problems())
+                .containsExactly(
+                        "Largest step across the eye: “1,234” could be thousands or thousandths. Type it with a point, for example 1.234.");
+        assertThat(below.problems())
+                .containsExactly("Largest step across the eye: “-3” is less than nothing. Type it without the minus.");
+        assertThat(app.app.weighed().forSheet(sheet)).isEmpty();
+    }
+
     @Test
     void emptying_a_field_takes_its_value_back() {
         BlockSheet sheet = on.sheet("Emil", Side.BOTH, "fores-saw");
