@@ -62,6 +62,7 @@ class BlockTargetsTest {
     @Test
     void the_plates_of_a_carcase_stand_side_by_side_on_a_tablet_lying() {
         try (Chromium browser = signedIn()) {
+            block.open();
             browser.size(Chromium.SIZES.get(0)).open("/today");
             List<WebElement> plates = browser.all("td .plates .plate");
             assertThat(plates).hasSize(2);
