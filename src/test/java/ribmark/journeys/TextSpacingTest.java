@@ -26,8 +26,8 @@ class TextSpacingTest {
     /** Whatever makes room by going away, innermost only. */
     private static final String CULPRITS =
             "return [...document.querySelectorAll('main *')].filter(e => { if (e.children.length) return false;"
-                    + "e.hidden = true; e.style.display = 'none'; const fits = document.documentElement.scrollWidth <= innerWidth;"
-                    + "e.style.display = ''; e.hidden = false; return fits; })"
+                    + "e.style.display = 'none'; const fits = document.documentElement.scrollWidth <= innerWidth;"
+                    + "e.style.display = ''; return fits; })"
                     + ".map(e => e.tagName + ' ' + e.textContent.trim().slice(0, 30)).slice(0, 5);";
 
     private final TestDemo demo = TestDemo.once();
