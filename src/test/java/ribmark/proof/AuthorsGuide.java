@@ -31,6 +31,7 @@ final class AuthorsGuide {
             "evidence",
             "trim",
             "reference",
+            "prices",
             "weighing-model",
             "marks",
             "scales",
@@ -101,7 +102,10 @@ final class AuthorsGuide {
         TreeSet<String> paths = new TreeSet<>(ContentFiles.ours().paths().stream()
                 .filter(path -> path.endsWith(".yaml") && Library.schemaOf(path).equals(name))
                 .toList());
-        return "Such as `" + paths.first() + "`.";
+        String own = "assessments/lamb/" + name + ".yaml";
+        return paths.isEmpty()
+                ? "A college may add it as `" + own + "`; none comes with the program."
+                : "Such as `" + paths.first() + "`.";
     }
 
     private void properties(String path, JsonNode owner, String document) {
