@@ -128,7 +128,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"jdbc:h2:mem:x;WRITE_DELAY=0", "jdbc:h2:file:/tmp/x", "jdbc:other:x"})
+    @ValueSource(strings = {"jdbc:h2:mem:x;WRITE_DELAY=0", "jdbc:h2:file:./x", "jdbc:other:x"})
     void a_database_address_that_is_not_safe_is_refused_before_anything_is_made(String url) {
         Path data = folder.resolve("new");
         Said said = run("serve", "--port", "0", "--data", data.toString(), "--database-url", url);
