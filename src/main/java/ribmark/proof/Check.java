@@ -152,8 +152,8 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             OtherAnimals others = new OtherAnimals(shelf, animal, found);
             List<Node> named = shelf.breakdown().all("also-on[].formula");
             if (formula.isPresent()) {
-                proof = withFormula(animal, formula.get().toString(), shelf.breakdown())
-                        .flatMap(other -> other == animal ? proof : others.prove(other));
+                Skeleton other = animal.withFormula(formula.get());
+                proof = other == animal ? proof : others.prove(other);
             } else {
                 List<String> sound = new ArrayList<>();
                 for (Node other : named) {

@@ -1,6 +1,7 @@
 package ribmark.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import ribmark.anatomy.Formula;
+import ribmark.basics.Refused;
 
 /** The lamb is proven on every animal that was published, and a step that counts by number is named. */
 class OtherAnimalsTest {
@@ -72,9 +74,9 @@ class OtherAnimalsTest {
 
     @Test
     void an_animal_that_cannot_be_is_refused() {
-        assertThat(Check.of(lamb, Optional.of(Formula.parse("4,13,6,4,3"))).problems())
-                .extracting(ContentProblem::code)
-                .containsExactly("C037");
+        assertThatThrownBy(() -> Check.of(lamb, Optional.of(Formula.parse("4,13,6,4,3"))))
+                .isInstanceOf(Refused.class)
+                .hasMessageStartingWith("This animal cannot have fewer than 5 C");
     }
 
     private String text(String file) {
