@@ -39,7 +39,15 @@ public final class PeopleStore {
 
     /** The person with this id, or nothing here. */
     public Person find(UUID id) {
-        return all().stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow(NotFound::new);
+        return withId(id).orElseThrow(NotFound::new);
+    }
+
+    /** The person with this id, if there is one. */
+    Optional<Person> withId(UUID id) {
+        return database.reading(handle -> handle.createQuery(PEOPLE + " where p.id = :id")
+                .bind("id", id)
+                .map(PeopleStore::read)
+                .findOne());
     }
 
     /** The apprentice with this id, or nothing here. */

@@ -48,10 +48,9 @@ public final class SessionStore {
     }
 
     private Optional<Acting> acting(Session session, String cookie) {
-        Optional<Acting> acting = people.all().stream()
-                .filter(p -> p.id().equals(session.person()) && !p.disabled() && p.is(session.role()))
-                .map(p -> new Acting(p, session.role()))
-                .findFirst();
+        Optional<Acting> acting = people.withId(session.person())
+                .filter(p -> !p.disabled() && p.is(session.role()))
+                .map(p -> new Acting(p, session.role()));
         if (acting.isPresent() && clock.instant().isAfter(session.seenAt().plus(SEEN_EVERY))) {
             database.write(handle -> handle.execute(
                     "update sessions set seen_at = ? where cookie_digest = ?",
