@@ -47,7 +47,10 @@ public final class AgreeCommand implements Callable<Integer> {
             description = "For people (text, the default) or for programs (json).")
     private OutputFormat format = OutputFormat.TEXT;
 
-    @Option(names = "--content", paramLabel = "DIR", description = "The college's own files, laid over ours.")
+    @Option(
+            names = "--content",
+            paramLabel = "DIR",
+            description = "Taken as by every command; agreement reads ratings only.")
     private Path content;
 
     @Option(
