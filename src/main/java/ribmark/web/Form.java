@@ -42,12 +42,6 @@ public final class Form {
         return this;
     }
 
-    /** The same form with several choices taken. */
-    public Form withAll(String field, List<String> chosen) {
-        values.put(field, List.copyOf(chosen));
-        return this;
-    }
-
     /** What stands in a field, without blanks around it; empty when nothing does. */
     public String value(String field) {
         List<String> sent = values.getOrDefault(field, List.of());
