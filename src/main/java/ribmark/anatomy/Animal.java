@@ -23,6 +23,9 @@ public final class Animal {
     private final List<Contact> contacts;
     private final List<Contact> gone;
 
+    /** Worked out when first asked for; always the same, so that it does not matter who asks first. */
+    private List<Piece> pieces = List.of();
+
     private Animal(Skeleton skeleton, Map<String, Part> parts, List<Contact> contacts, List<Contact> gone) {
         this.skeleton = skeleton;
         this.parts = parts;
@@ -69,9 +72,12 @@ public final class Animal {
 
     /** What hangs together, the largest piece first, equals by their first part. */
     public List<Piece> pieces() {
-        return Hanging.together(parts(), contacts).stream()
-                .sorted(Comparator.comparing(Piece::size).reversed().thenComparing(Piece::first, order()))
-                .toList();
+        if (pieces.isEmpty()) {
+            pieces = Hanging.together(parts(), contacts).stream()
+                    .sorted(Comparator.comparing(Piece::size).reversed().thenComparing(Piece::first, order()))
+                    .toList();
+        }
+        return pieces;
     }
 
     private Comparator<Part> order() {
@@ -79,19 +85,22 @@ public final class Animal {
                 .thenComparing(Part::halves);
     }
 
+    /** One bone after the other, each found among what the saws before it made. */
     Animal sawn(List<String> ids, Plane plane) {
-        Animal now = this;
+        Map<String, Part> after = new LinkedHashMap<>(parts);
+        Finder finder = new Finder(skeleton, after, contacts, gone);
+        List<Contact> held = contacts;
         for (String id : ids) {
-            now = now.sawn(now.finder().partToSaw(id, plane), plane);
+            Part part = finder.partToSaw(id, plane);
+            after.remove(part.name());
+            part.sawn(plane).forEach(half -> after.put(half.name(), half));
+            held = whenSawn(held, part, plane);
         }
-        return now;
+        return new Animal(skeleton, after, held, gone);
     }
 
-    private Animal sawn(Part part, Plane plane) {
-        Map<String, Part> after = new LinkedHashMap<>(parts);
-        after.remove(part.name());
-        part.sawn(plane).forEach(half -> after.put(half.name(), half));
-        List<Contact> held = new ArrayList<>();
+    private static List<Contact> whenSawn(List<Contact> contacts, Part part, Plane plane) {
+        List<Contact> held = new ArrayList<>(contacts.size() + 1);
         for (Contact contact : contacts) {
             if (contact.touches(part)) {
                 contact.whenSawn(part, plane).forEach(held::add);
@@ -99,15 +108,20 @@ public final class Animal {
                 held.add(contact);
             }
         }
-        return new Animal(skeleton, after, held, gone);
+        return held;
     }
 
+    /** One joint after the other, each found among what the cuts before it left. */
     Animal severed(List<String> ids) {
-        Animal now = this;
+        List<Contact> held = new ArrayList<>(contacts);
+        List<Contact> cut = new ArrayList<>(gone);
+        Finder finder = new Finder(skeleton, parts, held, cut);
         for (String id : ids) {
-            now = now.without(new HashSet<>(now.finder().contactsToSever(id)));
+            Set<Contact> found = new HashSet<>(finder.contactsToSever(id));
+            held.removeIf(found::contains);
+            cut.addAll(found);
         }
-        return now;
+        return new Animal(skeleton, parts, held, cut);
     }
 
     Animal lifted(List<String> ids) {

@@ -47,6 +47,12 @@ record Contact(Joint joint, Halves share, Part a, Part b) {
                 : Stream.of(onto(part, part.on(side), share));
     }
 
+    /** The joint tells nearly all of them apart; hashing every word of it and its bones would cost more than it saves. */
+    @Override
+    public int hashCode() {
+        return joint.id().hashCode();
+    }
+
     private Contact onto(Part sawn, Part half, Halves itsShare) {
         return a.equals(sawn) ? new Contact(joint, itsShare, half, b) : new Contact(joint, itsShare, a, half);
     }
