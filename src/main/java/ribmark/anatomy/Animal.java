@@ -67,7 +67,7 @@ public final class Animal {
 
     /** Its parts in the order of the skeleton, then left before right, then near before far. */
     public List<Part> parts() {
-        return parts.values().stream().sorted(order()).toList();
+        return List.copyOf(parts.values());
     }
 
     /** What hangs together, the largest piece first, equals by their first part. */
@@ -85,30 +85,37 @@ public final class Animal {
                 .thenComparing(Part::halves);
     }
 
-    /** One bone after the other, each found among what the saws before it made. */
+    /** One bone after the other, each found among what the saws before it made; then what held them holds their halves. */
     Animal sawn(List<String> ids, Plane plane) {
         Map<String, Part> after = new LinkedHashMap<>(parts);
         Finder finder = new Finder(skeleton, after, contacts, gone);
-        List<Contact> held = contacts;
+        Set<Part> sawn = new HashSet<>();
         for (String id : ids) {
             Part part = finder.partToSaw(id, plane);
             after.remove(part.name());
             part.sawn(plane).forEach(half -> after.put(half.name(), half));
-            held = whenSawn(held, part, plane);
+            sawn.add(part);
         }
-        return new Animal(skeleton, after, held, gone);
+        List<Contact> held = new ArrayList<>();
+        contacts.forEach(contact -> whenSawn(contact, sawn, plane, held));
+        return new Animal(skeleton, inOrder(after), held, gone);
     }
 
-    private static List<Contact> whenSawn(List<Contact> contacts, Part part, Plane plane) {
-        List<Contact> held = new ArrayList<>(contacts.size() + 1);
-        for (Contact contact : contacts) {
-            if (contact.touches(part)) {
-                contact.whenSawn(part, plane).forEach(held::add);
-            } else {
-                held.add(contact);
-            }
+    /** Halves are put where they belong once, so that nobody has to sort them again. */
+    private Map<String, Part> inOrder(Map<String, Part> mixed) {
+        Map<String, Part> sorted = new LinkedHashMap<>();
+        mixed.values().stream().sorted(order()).forEach(part -> sorted.put(part.name(), part));
+        return sorted;
+    }
+
+    /** A contact between two sawn bones follows first the one, then the other. */
+    private static void whenSawn(Contact contact, Set<Part> sawn, Plane plane, List<Contact> held) {
+        Part part = sawn.contains(contact.a()) ? contact.a() : contact.b();
+        if (sawn.contains(part)) {
+            contact.whenSawn(part, plane).forEach(share -> whenSawn(share, sawn, plane, held));
+        } else {
+            held.add(contact);
         }
-        return held;
     }
 
     /** One joint after the other, each found among what the cuts before it left. */

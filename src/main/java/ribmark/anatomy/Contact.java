@@ -15,10 +15,6 @@ record Contact(Joint joint, Halves share, Part a, Part b) {
         return joint.id() + share;
     }
 
-    boolean touches(Part part) {
-        return a.equals(part) || b.equals(part);
-    }
-
     /** What becomes of it when one of its two parts is sawn. */
     Stream<Contact> whenSawn(Part part, Plane plane) {
         return plane == Plane.ACROSS ? whenSawnAcross(part) : whenSawnOnMidline(part);

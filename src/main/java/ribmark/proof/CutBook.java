@@ -105,6 +105,9 @@ final class CutBook {
 
     /** Whether these are its parts, in any order. */
     static boolean same(Holding holding, List<String> parts) {
-        return holding.parts().size() == parts.size() && Set.copyOf(parts).equals(new HashSet<>(holding.parts()));
+        List<String> held = holding.parts();
+        return held.size() == parts.size()
+                && (held.equals(parts)
+                        || parts.contains(held.get(0)) && Set.copyOf(parts).equals(new HashSet<>(held)));
     }
 }

@@ -58,7 +58,7 @@ public record Proof(
         List<String> optional = optional(shelf);
         Map<String, Integer> without = new LinkedHashMap<>();
         for (String step : optional) {
-            new Working(shelf, deeds, cuts, Set.of(step), found)
+            new Working(shelf, deeds, cuts, with(step, shelf), found)
                     .done()
                     .ifPresent(pieces -> without.put(step, pieces.size()));
         }
@@ -70,6 +70,17 @@ public record Proof(
         return soundWithout && without.size() == optional.size()
                 ? Optional.of(told(shelf, animal, all.get(), without))
                 : Optional.empty();
+    }
+
+    /** A step left out, and what cannot be done without it. */
+    static Set<String> with(String leftOut, Shelf shelf) {
+        Set<String> all = new HashSet<>(Set.of(leftOut));
+        for (Node step : shelf.steps()) {
+            if (step.get("needs").texts().stream().anyMatch(all::contains)) {
+                all.add(step.get("id").text());
+            }
+        }
+        return all;
     }
 
     static List<String> optional(Shelf shelf) {
