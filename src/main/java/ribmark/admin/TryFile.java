@@ -14,7 +14,7 @@ import ribmark.anatomy.Operation;
 import ribmark.basics.Refused;
 import ribmark.basics.Suggest;
 import ribmark.basics.Words;
-import ribmark.weighing.FileProblem;
+import ribmark.weighupfile.FileProblem;
 
 /** Operations to try on a skeleton, written as a file and read strictly: what is asked, or everything wrong with it. */
 record TryFile(String skeleton, Optional<String> formula, List<Operation> operations, List<FileProblem> problems) {
