@@ -7,6 +7,7 @@ import ribmark.basics.NotFound;
 import ribmark.basics.Words;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
+import ribmark.scoring.Limits;
 import ribmark.scoring.ReferenceTable;
 import ribmark.web.Allow;
 import ribmark.web.Role;
