@@ -70,6 +70,7 @@ final class CurriculumReader {
                 text(file, "dressing"),
                 atIntake(file.get("at-intake")),
                 stages(),
+                LineRuns.read(shelf, animal),
                 each(file, "assumptions[]", CurriculumReader::assumption),
                 each(file, "tools[]", n -> new Breakdown.Tool(text(n, "id"), text(n, "name"), text(n, "text"))),
                 each(file, "cautions[]", CurriculumReader::caution));
