@@ -14,6 +14,8 @@ import ribmark.cuttingtests.OwnTables;
 import ribmark.cuttingtests.OwnTables.Judging;
 import ribmark.scoring.Vertebrae;
 import ribmark.slips.Finding;
+import ribmark.weighup.CarcaseReading;
+import ribmark.weighup.TrimReading;
 
 /** The weigh-ups of the college, each reckoned afresh from what was typed. */
 public final class WeighedCarcases {
