@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import ch.qos.logback.classic.Logger;
 import ch.qos.logback.classic.LoggerContext;
+import ch.qos.logback.classic.util.LogbackMDCAdapter;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -19,6 +20,7 @@ class LogLinesTest {
         System.setErr(new PrintStream(kept, true, StandardCharsets.UTF_8));
         try {
             LoggerContext context = new LoggerContext();
+            context.setMDCAdapter(new LogbackMDCAdapter());
             new LogLines().configure(context);
             Logger log = context.getLogger("ribmark.web.Errors");
             log.info("all is well");
@@ -33,6 +35,7 @@ class LogLinesTest {
     @Test
     void the_program_logs_this_way() {
         assertThat(ServiceLoader.load(ch.qos.logback.classic.spi.Configurator.class))
-                .hasOnlyOneElementSatisfying(found -> assertThat(found).isInstanceOf(LogLines.class));
+                .singleElement()
+                .isInstanceOf(LogLines.class);
     }
 }
