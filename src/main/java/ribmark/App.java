@@ -37,6 +37,7 @@ import ribmark.evidence.Verification;
 import ribmark.export.ExportPages;
 import ribmark.export.ReportPages;
 import ribmark.feedback.FeedbackPages;
+import ribmark.moved.MovedPages;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
@@ -103,6 +104,7 @@ public final class App implements AutoCloseable {
         new BoneMapPages(map).addTo(routes);
         BonePictures pictures = new BonePictures(map);
         new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        new MovedPages(stores.content.curriculum(), pictures::ran).addTo(routes);
         addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);

@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Formula;
 import ribmark.basics.NotFound;
@@ -18,6 +19,7 @@ import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.StepPicture;
 import ribmark.curriculum.Term;
+import ribmark.moved.Way;
 import ribmark.web.Allow;
 import ribmark.web.Role;
 import ribmark.web.Routes;
@@ -76,6 +78,9 @@ public final class BoneMapPages {
                 BonePictures.ASKED + "{bones}/close.svg",
                 ctx -> asked(ctx, s -> s.closeUp(BonePictures.NARROW)),
                 READERS);
+        String ran = BonePictures.RAN + "{line}/{towards}/{by}/{side}/{view}";
+        routes.file(ran + ".svg", ctx -> ran(ctx, s -> s.whole(BonePictures.IN_A_PART)), READERS);
+        routes.file(ran + "/close.svg", ctx -> ran(ctx, s -> s.closeUp(BonePictures.NARROW)), READERS);
         routes.file("/bone-map/{view}.svg", this::view, READERS);
         routes.file("/bone-map/{view}/{crop}.svg", this::crop, READERS);
     }
@@ -95,6 +100,15 @@ public final class BoneMapPages {
                 .orElseThrow(NotFound::new);
         answer(ctx, drawing.apply(scene));
         keepLong(ctx);
+    }
+
+    private void ran(Context ctx, Function<Scene, String> drawing) {
+        List<String> words =
+                Stream.of("line", "towards", "by", "side").map(ctx::pathParam).toList();
+        Scene scene = Way.of(curriculum.breakdown(), words)
+                .map(way -> map.ran(way).get(ctx.pathParam("view")))
+                .orElseThrow(NotFound::new);
+        send(ctx, () -> drawing.apply(scene));
     }
 
     private void view(Context ctx) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.StepPicture;
+import ribmark.moved.Way;
 
 /** The addresses of the pictures, their sizes and their words, for pages to show. */
 public final class BonePictures implements StepPicture.Book {
@@ -17,6 +18,9 @@ public final class BonePictures implements StepPicture.Book {
 
     /** Where pictures of some bones alone are. */
     static final String ASKED = "/bone-map/bones/";
+
+    /** Where pictures of lines that ran elsewhere are. */
+    static final String RAN = "/bone-map/ran/";
 
     /** A picture of more bones than that points at none of them: ours. */
     static final int MOST_ASKED = 6;
@@ -46,6 +50,16 @@ public final class BonePictures implements StepPicture.Book {
                 .filter(few -> few.size() <= MOST_ASKED)
                 .flatMap(map::asked)
                 .map(scene -> picture(scene, at + ".svg", at + "/close.svg", IN_A_PART));
+    }
+
+    /** A line that ran elsewhere, in each view it can be seen in. */
+    public List<StepPicture> ran(Way way) {
+        return map.ran(way).entrySet().stream()
+                .map(seen -> {
+                    String at = RAN + String.join("/", way.words()) + "/" + seen.getKey();
+                    return picture(seen.getValue(), at + ".svg", at + "/close.svg", IN_A_PART);
+                })
+                .toList();
     }
 
     /** The whole skeleton in one view. */
