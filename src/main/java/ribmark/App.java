@@ -27,7 +27,9 @@ import ribmark.bonemap.BonePictures;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
+import ribmark.curriculum.StagePages;
 import ribmark.curriculum.StepPages;
+import ribmark.curriculum.WordPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -105,6 +107,8 @@ public final class App implements AutoCloseable {
         BonePictures pictures = new BonePictures(map);
         new StepPages(stores.content.curriculum(), pictures).addTo(routes);
         new MovedPages(stores.content.curriculum(), pictures::ran).addTo(routes);
+        new StagePages(stores.content.curriculum(), pictures).addTo(routes);
+        new WordPages(stores.content.curriculum()).addTo(routes);
         addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);

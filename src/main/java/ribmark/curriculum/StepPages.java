@@ -17,7 +17,7 @@ import ribmark.web.Routes;
 public final class StepPages {
 
     /** A stage as listed. */
-    public record StageRows(String title, String whatFor, List<Row> rows) {}
+    public record StageRows(String id, String title, String whatFor, List<Row> rows) {}
 
     /** A step as listed. */
     public record Row(int number, String id, String title, String sides, boolean optional, String caution) {}
@@ -41,11 +41,13 @@ public final class StepPages {
 
     private final Curriculum curriculum;
     private final StepPicture.Book pictures;
+    private final TradeWords words;
 
     /** The pages show this curriculum, with these pictures of the bones. */
     public StepPages(Curriculum curriculum, StepPicture.Book pictures) {
         this.curriculum = curriculum;
         this.pictures = pictures;
+        this.words = new TradeWords(curriculum);
     }
 
     /** Adds the addresses. */
@@ -68,6 +70,7 @@ public final class StepPages {
 
     private static StageRows stage(Stage stage) {
         return new StageRows(
+                stage.id(),
                 stage.title(),
                 stage.whatFor(),
                 stage.steps().stream().map(StepPages::row).toList());
@@ -86,7 +89,14 @@ public final class StepPages {
     private void one(Context ctx) {
         Step step = curriculum.breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
         ctx.render(
-                "curriculum/step.html", Map.of("page", StepPage.of(curriculum, step), "pictures", pictures.of(step)));
+                "curriculum/step.html",
+                Map.of(
+                        "page",
+                        StepPage.of(curriculum, step),
+                        "pictures",
+                        pictures.of(step),
+                        "words",
+                        words.in(List.of(step))));
     }
 
     private void sources(Context ctx) {

@@ -218,7 +218,12 @@ final class CurriculumReader {
 
     private Term term(Node node) {
         return new Term(
-                text(node, "trade"), text(node, "means"), text(node, "where"), bones(node, "bones"), restsOn(node));
+                text(node, "trade"),
+                text(node, "means"),
+                text(node, "where"),
+                node.get("ours").yes(),
+                bones(node, "bones"),
+                restsOn(node));
     }
 
     private static MarkWord mark(Node node) {
