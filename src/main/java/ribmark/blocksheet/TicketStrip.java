@@ -18,6 +18,12 @@ final class TicketStrip {
                 new Pair("Watched by", sheet.assessor().name(), false));
     }
 
+    /** At the block, with the animal whose bones are shown. */
+    static List<Pair> of(Walk walk) {
+        Pair counted = new Pair(walk.animal().caption(), walk.animal().inShort(), true);
+        return Stream.concat(of(walk.sheet()).stream(), Stream.of(counted)).toList();
+    }
+
     static List<Pair> of(BlockSheet sheet, String day) {
         return Stream.concat(of(sheet).stream(), Stream.of(new Pair("Day", day, false)))
                 .toList();
