@@ -5,10 +5,12 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import ribmark.basics.Ids;
+import ribmark.carcase.Carcase;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Curriculum;
@@ -26,8 +28,8 @@ public final class CountPages {
     /** What may be tapped for one region: its field, its name, and the counts offered. */
     public record Region(String field, String name, List<Choice> choices) {}
 
-    /** One count to tap; the hint says which is usual. */
-    public record Choice(int count, String words, String hint) {}
+    /** One count to tap; the hint says which is usual and which was kept. */
+    public record Choice(int count, String words, String hint, boolean kept) {}
 
     /** A count so far from the usual one is offered where the content sets no limit: ours. */
     private static final int FAR = 2;
@@ -81,7 +83,7 @@ public final class CountPages {
     }
 
     private OptionalInt pressed(Form form, String field) {
-        return regions().stream()
+        return regions(Optional.empty()).stream()
                 .filter(region -> region.field().equals(field))
                 .flatMap(region -> region.choices().stream())
                 .mapToInt(Choice::count)
@@ -93,14 +95,17 @@ public final class CountPages {
         return sheets.find(Ids.of(ctx.pathParam("id")), Access.signedIn(ctx));
     }
 
-    private List<Region> regions() {
+    /** Without a carcase nothing was kept yet. */
+    private List<Region> regions(Optional<Carcase> carcase) {
         List<Integer> usual = curriculum.get().breakdown().formula().counts();
+        OptionalInt ribs = carcase.map(Carcase::thoracic).orElse(OptionalInt.empty());
+        OptionalInt loin = carcase.map(Carcase::lumbar).orElse(OptionalInt.empty());
         return List.of(
-                new Region(RIBS, "Pairs of ribs", choices(usual.get(1), "pairs")),
-                new Region(LOIN, "Loin vertebrae", choices(usual.get(2), "in the loin")));
+                new Region(RIBS, "Pairs of ribs", choices(usual.get(1), "pairs", ribs)),
+                new Region(LOIN, "Loin vertebrae", choices(usual.get(2), "in the loin", loin)));
     }
 
-    private List<Choice> choices(int usual, String what) {
+    private List<Choice> choices(int usual, String what, OptionalInt kept) {
         int far = curriculum
                 .get()
                 .breakdown()
@@ -108,8 +113,13 @@ public final class CountPages {
                 .map(Breakdown.AtIntake::countsDifferBy)
                 .orElse(FAR);
         return IntStream.rangeClosed(Math.max(1, usual - far), usual + far)
-                .mapToObj(count -> new Choice(count, count + " " + what, count == usual ? "usual" : null))
+                .mapToObj(count -> choice(count, what, count == usual, kept.isPresent() && kept.getAsInt() == count))
                 .toList();
+    }
+
+    private static Choice choice(int count, String what, boolean usual, boolean kept) {
+        String hint = (usual ? "usual" : "") + (usual && kept ? ", " : "") + (kept ? "as counted" : "");
+        return new Choice(count, count + " " + what, hint, kept);
     }
 
     private void render(Context ctx, BlockSheet sheet, Form form) {
@@ -119,7 +129,7 @@ public final class CountPages {
         model.put("pairs", TicketStrip.of(walk));
         model.put("title", "Count " + sheet.carcase().name());
         model.put("animal", AnimalView.of(walk, zone));
-        model.put("regions", regions());
+        model.put("regions", regions(Optional.of(sheet.carcase())));
         model.put("sheet", sheet.id());
         model.put(
                 "next", walk.next().map(place -> StepView.address(sheet, place)).orElse(null));

@@ -62,13 +62,17 @@ public record StepView(
                 "/weigh-ups/" + sheet.carcase().id());
     }
 
-    /** The bones of the landmark, said where the animal is not the usual one and the numbers are its own. */
+    /** The bones of the landmark that the usual animal does not have there; all of them where it only has more. */
     private static String bones(Walk walk, Step step) {
-        Curriculum own = walk.animal().curriculum();
-        return own.isUsual()
-                ? ""
-                : Words.capital(
-                        new BoneWords(own.skeleton()).say(step.landmark().bones()));
+        List<String> here = step.landmark().bones();
+        List<String> usual = walk.usual()
+                .step(step.id())
+                .map(other -> other.landmark().bones())
+                .orElse(here);
+        List<String> others =
+                here.stream().filter(bone -> !usual.contains(bone)).toList();
+        BoneWords words = new BoneWords(walk.animal().curriculum().skeleton());
+        return words.say(others.isEmpty() && !here.equals(usual) ? here : others);
     }
 
     /** The address of a step of a sheet. */

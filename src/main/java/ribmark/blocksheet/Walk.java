@@ -12,11 +12,11 @@ import ribmark.curriculum.Stage;
 import ribmark.curriculum.Step;
 
 /** The way through a sheet: its steps in the order worked, and where the assessor goes from here. */
-record Walk(ThisAnimal animal, BlockSheet sheet) {
+record Walk(ThisAnimal animal, Breakdown usual, BlockSheet sheet) {
 
     /** The sheet's own animal, as far as it was counted. */
     static Walk of(BlockSheet sheet, Curriculum usual) {
-        return new Walk(ThisAnimal.of(sheet.carcase(), usual), sheet);
+        return new Walk(ThisAnimal.of(sheet.carcase(), usual), usual.breakdown(), sheet);
     }
 
     /** The breakdown on the animal of this sheet. */

@@ -43,7 +43,7 @@ class CountedMidSheetTest {
                 .contains("Nobody has counted lamb 31 yet. The usual animal is shown: 13 pairs of ribs and 6 loin"
                         + " vertebrae.");
         assertThat(maeve.open(sheet + "/steps/best-end-and-loin").text())
-                .contains("Not counted 13 ribs, 6 loin")
+                .contains("Carcase, not counted Lamb 31")
                 .doesNotContain("Here:");
         assertThat(maeve.open(sheet + "/pieces").text())
                 .contains("Best end, left step 27 left half of thoracic vertebrae 7 to 13; part of ribs 7 to 13, left")
@@ -58,12 +58,13 @@ class CountedMidSheetTest {
         Page counted = count(sheet);
 
         assertThat(counted.text())
-                .contains("Counted 14 ribs, 7 loin")
+                .contains("Carcase: 14 ribs, 7 loin Lamb 31")
                 .contains("14 pairs of ribs, counted by Maeve, ")
                 .contains("; 13 are usual.")
                 .contains("One mark given before that count stays as it was recorded.");
         Page step = maeve.open(sheet + "/steps/best-end-and-loin");
-        assertThat(step.text()).contains("Here: Rib 14, left and right; thoracic vertebra 14; lumbar vertebra 1.");
+        assertThat(maeve.open(sheet + "/steps/fores-saw").text()).doesNotContain("Here:");
+        assertThat(step.text()).contains("Here: rib 14, left and right; thoracic vertebra 14.");
         Page shown = step.follow("Show me");
         assertThat(shown.path()).isEqualTo("/steps/best-end-and-loin?formula=7,14,7,4,3");
         assertThat(shown.text())
@@ -73,6 +74,15 @@ class CountedMidSheetTest {
                 .contains("exactly 8");
         String picture = shown.all(".bone-map img").get(0).attr("src");
         assertThat(maeve.get(picture).body()).contains("id=\"R14L\"").contains("id=\"L7\"");
+    }
+
+    @Test
+    void on_an_animal_with_fewer_ribs_all_bones_of_the_step_are_said() {
+        String sheet = sheet();
+        maeve.open(sheet + "/count").press("12 pairs");
+
+        assertThat(maeve.open(sheet + "/steps/saddle-split").text())
+                .contains("Here: thoracic vertebrae 7 to 12; lumbar vertebrae 1 to 6.");
     }
 
     @Test
