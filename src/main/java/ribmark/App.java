@@ -28,7 +28,9 @@ import ribmark.bonemap.BonePictures;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
+import ribmark.curriculum.StagePages;
 import ribmark.curriculum.StepPages;
+import ribmark.curriculum.WordPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -104,6 +106,8 @@ public final class App implements AutoCloseable {
         new BoneMapPages(map).addTo(routes);
         BonePictures pictures = new BonePictures(map);
         new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        new StagePages(stores.content.curriculum(), pictures).addTo(routes);
+        new WordPages(stores.content.curriculum()).addTo(routes);
         addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);

@@ -14,7 +14,7 @@ import ribmark.admin.TryCommand;
 import ribmark.basics.Refused;
 import ribmark.curriculum.Curriculum;
 import ribmark.proof.ContentInUse;
-import ribmark.weighing.References;
+import ribmark.weighupfile.References;
 
 /** The commands, and what their exit says: 0 done, 1 refused or found broken, 2 the call made no sense. */
 @Command(

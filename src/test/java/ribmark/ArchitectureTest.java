@@ -27,6 +27,7 @@ class ArchitectureTest {
             "anatomy basics",
             "scoring basics",
             "slips basics scoring",
+            "weighup basics scoring slips",
             "competence basics",
             "evidence basics database web",
             "people basics database evidence web",
@@ -37,16 +38,17 @@ class ArchitectureTest {
             "blocksheet anatomy basics carcase competence curriculum database evidence people web",
             "scales basics curriculum database evidence people scoring web",
             "cuttingtests basics carcase curriculum database evidence people scoring web",
-            "weighing anatomy basics blocksheet carcase curriculum cuttingtests database evidence people scales scoring slips web",
+            "weighing anatomy basics blocksheet carcase curriculum cuttingtests database evidence people scales scoring slips web weighup",
+            "weighupfile basics scoring slips weighup",
             "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
             "drills anatomy basics curriculum",
             "study basics curriculum database drills people web",
             "progress basics blocksheet carcase competence curriculum feedback people study web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring slips study web weighing");
+            "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring slips study web weighing weighup weighupfile");
 
     /** Parts that know neither files nor tables nor the web. */
-    private static final Set<String> PURE = Set.of("anatomy", "scoring", "slips", "competence", "basics");
+    private static final Set<String> PURE = Set.of("anatomy", "scoring", "slips", "weighup", "competence", "basics");
 
     private final JavaClasses classes = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

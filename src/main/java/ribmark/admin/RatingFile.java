@@ -19,7 +19,7 @@ import org.apache.commons.csv.CSVRecord;
 import ribmark.competence.Agreement.Level;
 import ribmark.competence.Mark;
 import ribmark.competence.Rating;
-import ribmark.weighing.FileProblem;
+import ribmark.weighupfile.FileProblem;
 
 /** Ratings of several assessors from a CSV file with the columns item, assessor and rating. */
 final class RatingFile {

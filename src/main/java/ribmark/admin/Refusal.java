@@ -5,8 +5,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine;
 import ribmark.basics.Refused;
-import ribmark.weighing.FileProblem;
-import ribmark.weighing.ScoreJson;
+import ribmark.weighupfile.FileProblem;
+import ribmark.weighupfile.ScoreJson;
 
 /** How a command says no: every problem with its place, to people on the error stream, to programs where they read answers. */
 public record Refusal(CommandLine command, OutputFormat format) {

@@ -15,10 +15,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import ribmark.basics.Refused;
-import ribmark.weighing.References;
-import ribmark.weighing.ScoreJson;
-import ribmark.weighing.WeighUpFile;
-import ribmark.weighing.WeighUpScore;
+import ribmark.weighup.WeighUpScore;
+import ribmark.weighupfile.References;
+import ribmark.weighupfile.ScoreJson;
+import ribmark.weighupfile.WeighUpFile;
 
 /** Scores a weigh-up written as a file, or many of them, one a line. */
 @Command(name = "score", description = "Balances and scores a weigh-up file against its reference table.")

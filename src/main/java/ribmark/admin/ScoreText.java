@@ -6,15 +6,15 @@ import java.util.Optional;
 import ribmark.scoring.TrimConformity;
 import ribmark.slips.Finding;
 import ribmark.slips.Model;
-import ribmark.weighing.Balance;
-import ribmark.weighing.FindingText;
-import ribmark.weighing.PairChecked;
-import ribmark.weighing.Reading;
-import ribmark.weighing.Reasons;
-import ribmark.weighing.References;
-import ribmark.weighing.ScoredCut;
-import ribmark.weighing.VerdictLine;
-import ribmark.weighing.WeighUpScore;
+import ribmark.weighup.Balance;
+import ribmark.weighup.FindingText;
+import ribmark.weighup.PairChecked;
+import ribmark.weighup.Reading;
+import ribmark.weighup.Reasons;
+import ribmark.weighup.ScoredCut;
+import ribmark.weighup.VerdictLine;
+import ribmark.weighup.WeighUpScore;
+import ribmark.weighupfile.References;
 
 /** A reckoned weigh-up as lines for people, each followed by its reason when that is asked for. */
 final class ScoreText {

@@ -12,7 +12,7 @@ import ribmark.anatomy.Skeleton;
 import ribmark.basics.Refused;
 import ribmark.proof.ContentFiles;
 import ribmark.proof.SkeletonRows;
-import ribmark.weighing.FileProblem;
+import ribmark.weighupfile.FileProblem;
 
 /** Operations done on an animal: the pieces, or the first thing that could not be done. */
 record Trial(List<Piece> pieces, Optional<FileProblem> problem) {

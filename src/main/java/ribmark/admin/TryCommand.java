@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 import ribmark.anatomy.Piece;
 import ribmark.basics.Refused;
 import ribmark.proof.ContentFiles;
-import ribmark.weighing.FileProblem;
+import ribmark.weighupfile.FileProblem;
 
 /** Tries operations on a skeleton and prints the pieces that come free: the answer to “what if I cut here?”. */
 @Command(

@@ -14,7 +14,7 @@ import ribmark.anatomy.Operation;
 import ribmark.basics.Refused;
 import ribmark.basics.Suggest;
 import ribmark.basics.Words;
-import ribmark.weighing.FileProblem;
+import ribmark.weighupfile.FileProblem;
 
 /** Operations to try on a skeleton, written as a file and read strictly: what is asked, or everything wrong with it. */
 record TryFile(String skeleton, Optional<String> formula, List<Operation> operations, List<FileProblem> problems) {
@@ -112,6 +112,7 @@ record TryFile(String skeleton, Optional<String> formula, List<Operation> operat
                         "operations",
                         list.isMissingNode() ? "“operations” is missing." : "“operations” must be a list.",
                         "Write a list of operations, each in braces with sever, saw or lift and its ids.");
+                return List.of();
             }
             for (int i = 0; i < list.size(); i++) {
                 operation(list.get(i), "operations[" + i + "]").ifPresent(operations::add);
@@ -157,6 +158,7 @@ record TryFile(String skeleton, Optional<String> formula, List<Operation> operat
             List<String> ids = new ArrayList<>();
             if (!list.isArray()) {
                 add(at + "." + verb, "“" + verb + "” must be a list of ids.", "Write the ids in brackets.");
+                return List.of();
             }
             for (int i = 0; i < list.size(); i++) {
                 if (list.get(i).isTextual()) {

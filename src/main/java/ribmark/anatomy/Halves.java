@@ -65,6 +65,16 @@ public record Halves(Side side, List<End> ends) implements Comparable<Halves> {
         return (!isSided() || side == other.side) && other.beginsWith(this);
     }
 
+    /** What is in both, if anything: the smaller of two of which one was cut from the other, or where two saws cross. */
+    Optional<Halves> with(Halves other) {
+        boolean apart = isSided() && other.isSided() && side != other.side;
+        if (apart || !beginsWith(other) && !other.beginsWith(this)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Halves(isSided() ? side : other.side, ends.size() > other.ends.size() ? ends : other.ends));
+    }
+
     /** What is written after the id, with the points. */
     @Override
     public String toString() {

@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribmark.anatomy.Spine.Region;
 import ribmark.basics.Refused;
+import ribmark.basics.Side;
 
 /** The bones of one kind of animal and what joins them, in the order of their files. */
 public final class Skeleton {
@@ -92,6 +94,22 @@ public final class Skeleton {
     /** The joint of this id, if this animal has it. */
     public Optional<Joint> joint(String id) {
         return Optional.ofNullable(joints.get(id));
+    }
+
+    /** The side on which a bone, a joint or a part lies; once on the midline, and for what reaches from left to right. */
+    public Side sideOf(String name) {
+        Ident ident = Ident.read(name);
+        if (ident.halves().isSided()) {
+            return ident.halves().side();
+        }
+        Joint joint = joints.get(ident.id());
+        Stream<String> held = joint == null ? Stream.of(ident.id()) : Stream.of(joint.boneA(), joint.boneB());
+        List<Side> sides = held.flatMap(id -> bone(id).stream())
+                .map(Bone::side)
+                .filter(side -> side != Side.ONCE)
+                .distinct()
+                .toList();
+        return sides.size() == 1 ? sides.get(0) : Side.ONCE;
     }
 
     /** The highest number among bones of these letters: none when no bone of this kind of animal ever has them. */

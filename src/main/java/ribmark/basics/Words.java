@@ -50,6 +50,11 @@ public final class Words {
         return String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
     }
 
+    /** A name inside a sentence, with a small letter at its start. */
+    public static String inside(String name) {
+        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
     /** The same words with a capital at the start. */
     public static String capital(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

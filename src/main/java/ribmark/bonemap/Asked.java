@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Some bones in solid black and nothing named, to ask about or to show where something lies. */
+/** Some bones filled in and nothing named, to ask about or to show where something lies. */
 final class Asked {
 
     private final Drawing drawing;
@@ -33,7 +33,7 @@ final class Asked {
         return new Scene(
                 drawing,
                 subject,
-                "In solid black",
+                "Filled in",
                 portions,
                 List.of(),
                 List.of(),

@@ -7,7 +7,7 @@ import ribmark.curriculum.Landmark;
 record DrawnLine(Shape shape, boolean cut) {
 
     String word() {
-        return cut ? "black line" : "dashed line";
+        return cut ? "solid line" : "dashed line";
     }
 
     /** What the line runs by. */

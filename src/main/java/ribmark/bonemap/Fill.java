@@ -13,8 +13,8 @@ enum Fill {
     CLOSE(
             "close slanting lines",
             "<path d=\"M-3,3L3,-3M0,6L6,0M0,12L12,0M6,12L12,6M9,15L15,9\" stroke-width=\"1.5\"/>"),
-    PLAIN("white", ""),
-    SOLID("solid black", "");
+    PLAIN("plain", ""),
+    SOLID("filled in", "");
 
     /** How many pieces can be told apart by pattern. */
     static final int PATTERNS = 6;

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import ribmark.curriculum.Curriculum;
 
-/** The scene of one step: the bones it touches in solid black, and the lines it marks or cuts. */
+/** The scene of one step: the bones it touches filled in, and the lines it marks or cuts. */
 final class Touched {
 
     private final Curriculum curriculum;

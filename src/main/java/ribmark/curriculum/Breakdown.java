@@ -14,6 +14,7 @@ public record Breakdown(
         String dressing,
         Optional<AtIntake> atIntake,
         List<Stage> stages,
+        List<Line> lines,
         List<Assumption> assumptions,
         List<Tool> tools,
         List<Caution> cautions) {
@@ -49,6 +50,16 @@ public record Breakdown(
     /** The stage with this id, if there is one. */
     public Optional<Stage> stage(String id) {
         return stages.stream().filter(stage -> stage.id().equals(id)).findFirst();
+    }
+
+    /** The line with this id, if there is one that can run elsewhere. */
+    public Optional<Line> line(String id) {
+        return lines.stream().filter(line -> line.id().equals(id)).findFirst();
+    }
+
+    /** The lines this step cuts that can run elsewhere. */
+    public List<Line> linesCutAt(Step step) {
+        return lines.stream().filter(line -> line.isCutAt(step)).toList();
     }
 
     /** The tool with this id, if there is one. */

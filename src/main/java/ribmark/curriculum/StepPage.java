@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import ribmark.basics.Words;
+import ribmark.scoring.Limits;
 import ribmark.scoring.TrimMeasure;
 
 /** One step as its reader sees it: every id turned into words, every claim with what it rests on. */

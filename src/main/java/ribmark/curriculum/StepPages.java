@@ -9,6 +9,7 @@ import ribmark.basics.NotFound;
 import ribmark.basics.Words;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
+import ribmark.scoring.Limits;
 import ribmark.scoring.ReferenceTable;
 import ribmark.web.Allow;
 import ribmark.web.Role;
@@ -18,7 +19,7 @@ import ribmark.web.Routes;
 public final class StepPages {
 
     /** A stage as listed. */
-    public record StageRows(String title, String whatFor, List<Row> rows) {}
+    public record StageRows(String id, String title, String whatFor, List<Row> rows) {}
 
     /** A step as listed. */
     public record Row(int number, String id, String title, String sides, boolean optional, String caution) {}
@@ -42,11 +43,13 @@ public final class StepPages {
 
     private final Curriculum curriculum;
     private final StepPicture.Book pictures;
+    private final TradeWords words;
 
     /** The pages show this curriculum, with these pictures of the bones. */
     public StepPages(Curriculum curriculum, StepPicture.Book pictures) {
         this.curriculum = curriculum;
         this.pictures = pictures;
+        this.words = new TradeWords(curriculum);
     }
 
     /** Adds the addresses. */
@@ -69,6 +72,7 @@ public final class StepPages {
 
     private static StageRows stage(Stage stage) {
         return new StageRows(
+                stage.id(),
                 stage.title(),
                 stage.whatFor(),
                 stage.steps().stream().map(StepPages::row).toList());
@@ -92,7 +96,13 @@ public final class StepPages {
         Step step = animal.breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
         ctx.render(
                 "curriculum/step.html",
-                Map.of("page", StepPage.of(animal, step), "pictures", pictures.of(animal, step)));
+                Map.of(
+                        "page",
+                        StepPage.of(animal, step),
+                        "pictures",
+                        pictures.of(animal, step),
+                        "words",
+                        words.in(List.of(step))));
     }
 
     private void sources(Context ctx) {

@@ -1,6 +1,7 @@
 package ribmark.drills;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -83,9 +84,11 @@ final class BoneDrills implements DrillMaker {
         return about.with(right, wrong(clue, random), random);
     }
 
-    /** One neighbour more until only one bone fits. */
+    /** One neighbour more until only one bone fits; whatever is joined to most says least, so a rib’s own cartilage comes last. */
     private Clue clue(Bone bone, Random random) {
-        List<String> all = Drill.shuffled(List.copyOf(joined.get(bone.id())), random);
+        List<String> all = Drill.shuffled(List.copyOf(joined.get(bone.id())), random).stream()
+                .sorted(Comparator.comparing(other -> -joined.get(other).size()))
+                .toList();
         int needed = 1;
         while (fits(bone, all.subList(0, needed)).count() > 1) {
             needed++;

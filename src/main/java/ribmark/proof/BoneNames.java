@@ -44,6 +44,13 @@ final class BoneNames {
         BoneNames names = new BoneNames(animal, found);
         names.areBones(shelf.cuts(), "cuts[].bones[]");
         names.areBones(shelf.cuts(), "cuts[].or[]");
+        for (String way : List.of("both-sides", "one-side")) {
+            String done = "lines[].runs[]." + way + ".operations[].";
+            names.areJoints(shelf.lines(), done + "sever[]");
+            names.areBones(shelf.lines(), done + "saw[]");
+            names.areBones(shelf.lines(), done + "lift[]");
+            names.areBones(shelf.lines(), "lines[].runs[]." + way + ".go-over[]");
+        }
         shelf.stages().forEach(stage -> {
             names.areJoints(stage, "steps[].operations[].sever[]");
             names.areBones(stage, "steps[].operations[].saw[]");

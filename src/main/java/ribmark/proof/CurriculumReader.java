@@ -81,6 +81,7 @@ final class CurriculumReader {
                 text(file, "dressing"),
                 atIntake(file.get("at-intake")),
                 stages(),
+                LineRuns.read(shelf, animal),
                 each(file, "assumptions[]", CurriculumReader::assumption),
                 each(file, "tools[]", n -> new Breakdown.Tool(text(n, "id"), text(n, "name"), text(n, "text"))),
                 each(file, "cautions[]", CurriculumReader::caution));
@@ -228,7 +229,12 @@ final class CurriculumReader {
 
     private Term term(Node node) {
         return new Term(
-                text(node, "trade"), text(node, "means"), text(node, "where"), bones(node, "bones"), restsOn(node));
+                text(node, "trade"),
+                text(node, "means"),
+                text(node, "where"),
+                node.get("ours").yes(),
+                bones(node, "bones"),
+                restsOn(node));
     }
 
     private static MarkWord mark(Node node) {

@@ -27,6 +27,10 @@ final class Deeds {
         return skeleton;
     }
 
+    Ids ids() {
+        return ids;
+    }
+
     /** The animal after a step, or nothing when an operation is refused; then the one told learns which id is to blame. */
     Optional<Animal> after(Animal before, Node step, BiConsumer<Node, Refused> told) {
         Animal now = before;
@@ -52,11 +56,16 @@ final class Deeds {
     }
 
     static List<Operation> operations(Node written, Ids ids) {
-        return ids.operations(Operation.of(
+        return ids.operations(operation(written));
+    }
+
+    /** One entry as it is written, for every animal. */
+    static Operation operation(Node written) {
+        return Operation.of(
                 texts(written, "sever"),
                 texts(written, "saw"),
                 written.get("plane").maybeText().orElse(null),
-                texts(written, "lift")));
+                texts(written, "lift"));
     }
 
     private static List<String> texts(Node written, String verb) {
@@ -64,7 +73,7 @@ final class Deeds {
     }
 
     /** The written id the refusal speaks of: the one that stands for the id it quotes. */
-    private Node culprit(Node written, String sentence) {
+    Node culprit(Node written, String sentence) {
         for (Node id : written(written)) {
             if (sentence.contains("“" + id.text() + "”")
                     || standsFor(id.text()).stream().anyMatch(each -> sentence.contains("“" + each + "”"))) {

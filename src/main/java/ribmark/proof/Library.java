@@ -20,6 +20,7 @@ final class Library {
         kind("content/[^/]+/cuts\\.yaml", "cuts");
         kind("content/[^/]+/terms\\.yaml", "terms");
         kind("content/[^/]+/breakdown\\.yaml", "breakdown");
+        kind("content/[^/]+/lines\\.yaml", "lines");
         kind("content/[^/]+/[^/]+\\.yaml", "stage");
         kind("assessments/marks\\.yaml", "marks");
         kind("assessments/scales\\.yaml", "scales");

@@ -58,6 +58,7 @@ public record Proof(
                         .done()
                         .isPresent();
         everyCutIsFreed(shelf, cuts, all.get(), found);
+        LineCheck.check(shelf, deeds, found);
         return soundWithout && without.size() == optional.size()
                 ? Optional.of(told(shelf, animal, all.get(), without))
                 : Optional.empty();

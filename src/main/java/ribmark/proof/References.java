@@ -49,6 +49,7 @@ final class References {
         learn("trim measure", "id", shelf.trim(), "measures[]");
         unique(of("line"), "line", "line", shelf.weighing().all("lines[]"));
         unique(of("line"), "split", "split", shelf.weighing().all("splits[]"));
+        unique(new LinkedHashMap<>(), "line", "id", shelf.lines().all("lines[]"));
         learn("mark", "id", shelf.marks(), "marks[]");
         learn("scale", "id", shelf.scales(), "scales[]");
         if (!shelf.hasAllStages()) {
@@ -109,6 +110,7 @@ final class References {
             list(stage, "cut", "steps[].frees[]");
             list(stage, "cut", "steps[].leaves[]");
         });
+        list(shelf.lines(), "step", "lines[].steps[]");
         list(shelf.cuts(), "row", "cuts[].rows[]");
         list(shelf.breakdown(), "step", "assumptions[].steps[]");
         list(shelf.criteria(), "step", "criteria[].step");

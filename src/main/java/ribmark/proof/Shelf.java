@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 record Shelf(
         Node breakdown,
         List<Node> stages,
+        Node lines,
         Node bones,
         Node joints,
         Node map,
@@ -35,6 +36,7 @@ record Shelf(
                 breakdown.get("stages").items().stream()
                         .map(stage -> library.need("content/" + name + "/" + stage.text() + ".yaml", stage))
                         .toList(),
+                library.maybe("content/" + name + "/lines.yaml"),
                 library.need(known, ofSpecies + "skeleton.csv", species),
                 library.need(known, ofSpecies + "joints.csv", species),
                 library.need(known, ofSpecies + "bone-map.csv", species),
@@ -56,8 +58,8 @@ record Shelf(
     /** Every file. */
     List<Node> all() {
         Stream<Node> single = Stream.of(
-                breakdown, landmarks, cuts, terms, criteria, questions, evidence, trim, weighing, prices, sources,
-                marks, scales);
+                breakdown, lines, landmarks, cuts, terms, criteria, questions, evidence, trim, weighing, prices,
+                sources, marks, scales);
         return Stream.of(single, stages.stream(), tables.stream())
                 .flatMap(s -> s)
                 .toList();
@@ -65,7 +67,7 @@ record Shelf(
 
     /** The files that say what is done to the skeleton. */
     List<Node> work() {
-        return Stream.concat(Stream.of(breakdown, bones, joints, cuts), stages.stream())
+        return Stream.concat(Stream.of(breakdown, lines, bones, joints, cuts), stages.stream())
                 .toList();
     }
 

@@ -1,25 +1,18 @@
 package ribmark.study;
 
 import io.javalin.http.Context;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ribmark.curriculum.BoneWords;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Curriculum;
-import ribmark.curriculum.Known;
 import ribmark.curriculum.Stage;
-import ribmark.curriculum.Term;
 import ribmark.people.Access;
 import ribmark.web.Allow;
 import ribmark.web.Role;
 import ribmark.web.Routes;
 
-/** Where an apprentice learns, one stage at a time, and looks words up. */
+/** Where an apprentice learns, one stage at a time. */
 public final class StudyPages {
-
-    /** A word of the trade with the bones it points at. */
-    public record Word(String trade, String means, String where, String bones, List<Known> known) {}
 
     private static final Allow ALLOW = Allow.of().own(Role.APPRENTICE);
 
@@ -35,7 +28,6 @@ public final class StudyPages {
     /** Adds the addresses. */
     public void addTo(Routes routes) {
         routes.page("/study", this::cards, ALLOW);
-        routes.page("/study/words", this::words, Allow.of(Role.APPRENTICE));
     }
 
     private void cards(Context ctx) {
@@ -54,21 +46,5 @@ public final class StudyPages {
                         practising.of(Access.signedIn(ctx).id()),
                         "cards",
                         stage.steps().stream().map(StepQuestions::of).toList()));
-    }
-
-    private void words(Context ctx) {
-        BoneWords bones = new BoneWords(curriculum.skeleton());
-        List<Word> words =
-                curriculum.terms().stream().map(term -> word(term, bones)).toList();
-        ctx.render("study/words.html", Map.of("words", words));
-    }
-
-    private Word word(Term term, BoneWords bones) {
-        return new Word(
-                term.trade(),
-                term.means(),
-                term.where(),
-                bones.say(term.bones()),
-                Known.of(curriculum, term.restsOn().stream()));
     }
 }

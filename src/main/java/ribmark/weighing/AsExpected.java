@@ -7,6 +7,7 @@ import ribmark.basics.Weight;
 import ribmark.curriculum.Cut;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.ReferenceTable.Row;
+import ribmark.weighup.CarcaseReading;
 
 /** One carcase against tables already moved for it. */
 record AsExpected(List<ReferenceTable> tables, CarcaseReading carcase, List<KeptReading> counting)

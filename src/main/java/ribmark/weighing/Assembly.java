@@ -17,6 +17,13 @@ import ribmark.scoring.CutYield.Mass;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.ReferenceTable.Row;
 import ribmark.scoring.Scale;
+import ribmark.weighup.Balance;
+import ribmark.weighup.Balances;
+import ribmark.weighup.CarcaseReading;
+import ribmark.weighup.Reading;
+import ribmark.weighup.TrimReading;
+import ribmark.weighup.WeighUp;
+import ribmark.weighup.WeighUpScore;
 
 /**
  * Puts the readings of a carcase together as one weigh-up. A cut may come to the scale at several levels, as a pair and again as

@@ -12,6 +12,13 @@ import ribmark.basics.Words;
 import ribmark.scoring.ReferenceTable.Row;
 import ribmark.weighing.Assembly.Placed;
 import ribmark.weighing.PageLine.Fact;
+import ribmark.weighup.Balance;
+import ribmark.weighup.Balances;
+import ribmark.weighup.Numbers;
+import ribmark.weighup.Reading;
+import ribmark.weighup.Reasons;
+import ribmark.weighup.WeighUp;
+import ribmark.weighup.WeighUpScore;
 
 /** One balance to read: the ledger of the parts in the order they came off, the whole, the gap, and what is to be said of it. */
 public record BalanceView(
@@ -33,7 +40,7 @@ public record BalanceView(
     record Group(String name, String beamName, List<Placed> placed) {
 
         double grams() {
-            return Saying.net(placed.stream().map(Placed::reading).toList()).grams();
+            return Balances.net(placed.stream().map(Placed::reading).toList()).grams();
         }
     }
 
@@ -50,8 +57,8 @@ public record BalanceView(
                 .findFirst()
                 .map(whole -> ofRow(reckoning, whole.kept().typed().row().orElseThrow()))
                 .orElseGet(() -> parts(reckoning, Optional.of(balance.of())));
-        String title = "Out of the " + Saying.inside(name);
-        return of(reckoning, balance, title, groups(reckoning, parts), "the " + Saying.inside(name));
+        String title = "Out of the " + Words.inside(name);
+        return of(reckoning, balance, title, groups(reckoning, parts), "the " + Words.inside(name));
     }
 
     private static BalanceView of(

@@ -2,6 +2,8 @@ package ribmark.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
+import ribmark.weighup.Balance;
+import ribmark.weighup.Numbers;
 
 /** The pieces laid end to end to scale over the carcase, and the gap that is left; widths are percentages of the drawing. */
 public record BeamView(String words, List<Block> pieces, Gap gap, String carcase) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import ribmark.basics.Weight;
+import ribmark.basics.Words;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Stage;
 import ribmark.scales.CheckedInWords;
@@ -125,7 +126,7 @@ public record EntryView(
         return on.pieces().tables().stream()
                 .flatMap(table -> table.row(row).stream())
                 .findFirst()
-                .map(r -> Saying.inside(r.name()))
+                .map(r -> Words.inside(r.name()))
                 .orElse(row);
     }
 }

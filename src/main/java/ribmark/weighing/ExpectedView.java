@@ -15,6 +15,7 @@ import ribmark.curriculum.Cut;
 import ribmark.curriculum.Stage;
 import ribmark.curriculum.Step;
 import ribmark.scoring.ReferenceTable.Row;
+import ribmark.weighup.Numbers;
 
 /** What comes free at the steps of a sheet, stage by stage: its bones and weight on this very animal, and what the scale has said so far. */
 record ExpectedView(List<StageRows> stages, int left) {

@@ -13,6 +13,8 @@ import ribmark.slips.Model;
 import ribmark.slips.Suspect;
 import ribmark.weighing.PageLine.Fact;
 import ribmark.weighing.PageLine.Kind;
+import ribmark.weighup.Balances;
+import ribmark.weighup.FindingText;
 
 /** What the weights would fit, in lines to read and never as a finding; what was counted speaks before them. */
 final class FindingLines {

@@ -18,6 +18,8 @@ import ribmark.people.Acting;
 import ribmark.people.PeopleStore;
 import ribmark.people.Person;
 import ribmark.scoring.ReferenceTable;
+import ribmark.weighup.VerdictLine;
+import ribmark.weighup.WeighUpScore;
 
 /** Every score that was kept, in the database; rows are only ever added. */
 public final class KeptScoreStore {

@@ -6,6 +6,7 @@ import ribmark.basics.Words;
 import ribmark.carcase.Carcase;
 import ribmark.cuttingtests.CuttingTest;
 import ribmark.cuttingtests.OwnTables.Judging;
+import ribmark.weighup.Numbers;
 
 /** A kept score ready to be read. */
 public record KeptScoreView(String when, String by, String yield, String balance, String tables, List<String> cuts) {

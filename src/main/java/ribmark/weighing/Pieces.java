@@ -12,6 +12,7 @@ import ribmark.curriculum.Cut;
 import ribmark.curriculum.Step;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.ReferenceTable.Row;
+import ribmark.weighup.CarcaseReading;
 
 /** Everything of one carcase that can be put on the scale, in the order it comes off: what a table weighs, and what work ends with. */
 final class Pieces {

@@ -10,11 +10,13 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import ribmark.basics.Side;
 import ribmark.basics.Weight;
+import ribmark.basics.Words;
 import ribmark.slips.Cause;
 import ribmark.slips.Finding;
 import ribmark.slips.Suspect;
 import ribmark.weighing.Assembly.Placed;
 import ribmark.weighing.KeptReading.Typed;
+import ribmark.weighup.Balances;
 
 /**
  * Whether something already on the list is right: the readings in doubt, how it may have come about, how probably, and whether the
@@ -101,7 +103,7 @@ record Question(Cause because, double probability, List<Doubt> doubts, boolean i
     private static String called(Reckoning reckoning, KeptReading kept) {
         String name =
                 reckoning.pieces().of(kept).map(piece -> piece.cut().name()).orElse(reckoning.name(kept));
-        return told(kept.typed().side()).map(side -> side.word() + " ").orElse("") + Saying.inside(name);
+        return told(kept.typed().side()).map(side -> side.word() + " ").orElse("") + Words.inside(name);
     }
 
     private static Optional<Side> told(Side side) {

@@ -13,6 +13,9 @@ import ribmark.people.Acting;
 import ribmark.slips.Finding;
 import ribmark.slips.Model;
 import ribmark.slips.Suspect;
+import ribmark.weighup.Balance;
+import ribmark.weighup.Numbers;
+import ribmark.weighup.WeighUpScore;
 
 /** An open question as it takes the screen: what was typed, what would fit, the list with the row in doubt, and why it is asked. */
 public record QuestionView(

@@ -11,6 +11,7 @@ import ribmark.scoring.Scale;
 import ribmark.weighing.KeptReading.Struck;
 import ribmark.weighing.KeptReading.Typed;
 import ribmark.weighing.PageLine.Fact;
+import ribmark.weighup.Numbers;
 
 /** One reading to look into: what was on the scale, on which scale, for whom and by whom, and why it was taken off the list. */
 public record ReadingView(UUID id, String name, String kg, List<Fact> facts, boolean counts, String why) {

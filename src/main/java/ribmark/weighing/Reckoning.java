@@ -9,6 +9,10 @@ import ribmark.curriculum.Curriculum;
 import ribmark.scoring.Conditions;
 import ribmark.scoring.Vertebrae;
 import ribmark.weighing.Assembly.Placed;
+import ribmark.weighup.CarcaseReading;
+import ribmark.weighup.TrimReading;
+import ribmark.weighup.WeighUp;
+import ribmark.weighup.WeighUpScore;
 
 /** Everything weighed on one carcase, reckoned through as the {@code score} command does, and put into lines to read. */
 final class Reckoning {

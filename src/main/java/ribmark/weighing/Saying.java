@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ribmark.basics.Side;
-import ribmark.basics.Weight;
 import ribmark.basics.Words;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Cut;
@@ -15,6 +14,15 @@ import ribmark.scoring.Ground;
 import ribmark.scoring.ReferenceTable.Row;
 import ribmark.weighing.PageLine.Fact;
 import ribmark.weighing.PageLine.Kind;
+import ribmark.weighup.Balances;
+import ribmark.weighup.CarcaseReading;
+import ribmark.weighup.Numbers;
+import ribmark.weighup.PairChecked;
+import ribmark.weighup.Reading;
+import ribmark.weighup.Reasons;
+import ribmark.weighup.ScoredCut;
+import ribmark.weighup.TrimReading;
+import ribmark.weighup.WeighUp;
 
 /** Says what was reckoned in lines to read: cuts and measures by their names, figures by their sources. Nothing is reckoned here. */
 final class Saying {
@@ -42,7 +50,7 @@ final class Saying {
                 step(yield.row().cut()),
                 cut.verdict().map(v -> Words.capital(v.word())).orElse(NOT_SCORED),
                 name(yield.row(), cut.side()),
-                net(cut.readings()).toString(),
+                Balances.net(cut.readings()).toString(),
                 Numbers.places(yield.percent(), 1) + "\u00a0% of the carcase. Expected "
                         + Numbers.places(yield.expected(), 1) + "\u00a0%." + score,
                 "How we know",
@@ -159,7 +167,7 @@ final class Saying {
         int space = ids.lastIndexOf(' ');
         String id = space > 0 ? ids.substring(0, space) : ids;
         String side = space > 0 ? ", " + ids.substring(space + 1) : "";
-        return inside(name(id, weighUp) + side);
+        return Words.inside(name(id, weighUp) + side);
     }
 
     /** A row or a cut by its name. */
@@ -168,11 +176,6 @@ final class Saying {
                 .map(Row::name)
                 .or(() -> curriculum.cut(id).map(Cut::name))
                 .orElse(id);
-    }
-
-    /** A name inside a sentence. */
-    static String inside(String name) {
-        return name.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + name.substring(1);
     }
 
     /** A side after a name; nothing for what has none. */
@@ -188,9 +191,5 @@ final class Saying {
                 .flatMap(cut -> curriculum.stepThatFrees(cut.id()))
                 .map(Step::id)
                 .orElse("");
-    }
-
-    static Weight net(List<Reading> readings) {
-        return readings.stream().map(Reading::net).reduce(Weight.NONE, Weight::plus);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import ribmark.basics.Words;
 import ribmark.slips.Cause;
+import ribmark.weighup.Numbers;
 
 /** Puts a question about a reading into plain words: its title, how the slip may have come about, and the plates to answer with. */
 final class SlipWords {

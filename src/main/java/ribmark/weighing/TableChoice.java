@@ -7,6 +7,7 @@ import java.util.Set;
 import ribmark.basics.Refused;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.ReferenceTable.Row;
+import ribmark.weighup.CarcaseReading;
 
 /** Which reference tables a weigh-up is held against: as few as know every cut that was weighed, with the fewest weights still missing. */
 final class TableChoice {

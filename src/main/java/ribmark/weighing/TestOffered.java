@@ -9,6 +9,8 @@ import ribmark.carcase.Carcase;
 import ribmark.scoring.Conditions;
 import ribmark.scoring.OwnTable;
 import ribmark.scoring.ReferenceTable;
+import ribmark.weighup.Balance;
+import ribmark.weighup.WeighUpScore;
 
 /** Whether a weigh-up could count as a cutting test, and what it would teach; {@code whyNot} is one sentence. */
 record TestOffered(boolean isWeighed, Optional<String> whyNot, Map<String, Double> percents, Conditions conditions) {

@@ -21,6 +21,7 @@ import ribmark.web.Routes;
 import ribmark.web.Site;
 import ribmark.weighing.TrimView.Field;
 import ribmark.weighing.WeighUpView.Pair;
+import ribmark.weighup.Numbers;
 
 /** Where the keeper of a block sheet types what rule, gauge and counting say of the pieces, and the verdict stands beside it at once. */
 public final class TrimPages {

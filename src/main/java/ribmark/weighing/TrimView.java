@@ -8,6 +8,9 @@ import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.scoring.TrimMeasure;
 import ribmark.scoring.Vertebrae;
+import ribmark.weighup.Numbers;
+import ribmark.weighup.Reasons;
+import ribmark.weighup.TrimReading;
 
 /** The trim measures of one step on one sheet: a field for each side, and the verdict on what was typed. */
 public record TrimView(Step step, List<Measured> measures, List<PageLine> lines) {

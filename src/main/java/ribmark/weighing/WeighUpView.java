@@ -8,6 +8,10 @@ import ribmark.basics.Words;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
 import ribmark.scoring.ReferenceTable;
+import ribmark.weighup.Numbers;
+import ribmark.weighup.PairChecked;
+import ribmark.weighup.Reasons;
+import ribmark.weighup.WeighUpScore;
 
 /** The weigh-up of a carcase as it is read. */
 public record WeighUpView(
@@ -73,7 +77,7 @@ public record WeighUpView(
                 id,
                 title,
                 strip,
-                Saying.inside(reckoning.name(newest)) + ", " + newest.net(),
+                Words.inside(reckoning.name(newest)) + ", " + newest.net(),
                 BalanceView.ofCarcase(reckoning, strip.get(0).value()),
                 reckoning.score().innerBalances().stream()
                         .map(balance -> BalanceView.ofPart(reckoning, balance))

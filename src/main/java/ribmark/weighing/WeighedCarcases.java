@@ -16,6 +16,8 @@ import ribmark.scoring.Conditions;
 import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Vertebrae;
 import ribmark.slips.Finding;
+import ribmark.weighup.CarcaseReading;
+import ribmark.weighup.TrimReading;
 
 /** The weigh-ups of the college, each reckoned afresh from what was typed. */
 public final class WeighedCarcases {

@@ -1,2 +1,2 @@
-/** Pieces on the scale: do they make up the carcase, how sure is that, and what does the reference say. It refuses to know how a block sheet is marked or signed. */
+/** The weigh-up at the block: its pages, what they keep, and what they ask about a doubtful weight. It refuses to know how a block sheet is marked or signed. */
 package ribmark.weighing;

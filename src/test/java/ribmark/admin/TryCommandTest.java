@@ -74,7 +74,9 @@ class TryCommandTest {
         refused("operations[0].sewer", "sewer", "[{\"sewer\": [\"XS\"]}]");
         refused("operations[0].sever[0]", "text", "[{\"sever\": [7]}]");
         refused("operations[0].sever", "list", "[{\"sever\": \"XS\"}]");
+        refused("operations[0].sever", "list", "[{\"sever\": {\"joint\": \"XS\"}}]");
         refused("operations[0]", "object", "[\"XS\"]");
+        refused("operations", "list", "{\"sever\": [\"XS\"]}");
     }
 
     @Test

@@ -35,14 +35,20 @@ class BoneMapPagesTest {
 
         assertThat(step.text())
                 .contains("On the bones")
-                .contains("solid black Lumbar vertebra 6; ilium, left and right.")
-                .contains("black line The front tip of the ilium.")
+                .contains("filled in Lumbar vertebra 6; ilium, left and right.")
+                .contains("solid line The front tip of the ilium.")
                 .contains("slanting lines Fores: All of the neck")
                 .contains("level lines Legs:");
         assertThat(step.all(".bone-map img"))
                 .hasSize(2)
                 .allMatch(img -> !img.attr("alt").isBlank());
         assertThat(step.all(".bone-map source[media]")).hasSize(2);
+    }
+
+    @Test
+    void a_picture_does_not_wait_to_be_scrolled_to_or_it_would_be_missing_on_paper() {
+        assertThat(ada.open("/steps/middle-off").all(".bone-map img[loading]")).isEmpty();
+        assertThat(ada.open("/bones").all(".bone-map img[loading]")).isEmpty();
     }
 
     @Test

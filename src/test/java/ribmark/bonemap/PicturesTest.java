@@ -131,7 +131,7 @@ class PicturesTest {
     void after_the_second_saw_three_pieces_lie_there_and_the_last_loin_bone_is_in_two_of_them() {
         Scene scene = SCENES.get("middle-off pieces");
         assertThat(scene.marks().stream().map(Mark::mark).toList())
-                .contains("slanting lines", "dots", "level lines", "black line");
+                .contains("slanting lines", "dots", "level lines", "solid line");
         assertThat(scene.portions("L6")).extracting(Portion::name).containsExactlyInAnyOrder("L6.near", "L6.far");
         assertThat(scene.portions("L6")).allMatch(portion -> portion.clips().size() == 1);
         assertThat(scene.portions("R6L")).extracting(Portion::fill).containsExactly(Fill.SLANT);

@@ -49,7 +49,8 @@ class AnotherAnimalIsDataOnlyTest {
                 assertThat(ada.open(address).status()).as(address).isEqualTo(200);
             }
             assertThat(ada.open("/steps/breasts-off").text()).contains("Ribs 7 to 15");
-            for (String address : List.of("/study", "/study/practice", "/study/words", "/bones", "/sources")) {
+            for (String address :
+                    List.of("/study", "/study/practice", "/words", "/stages/fores", "/bones", "/sources")) {
                 assertThat(ada.open(address).status()).as(address).isEqualTo(200);
             }
             assertThat(app.as("Petra", Role.ADMINISTRATOR).open("/content").text())

@@ -23,6 +23,7 @@ final class AuthorsGuide {
     private static final List<String> ORDER = List.of(
             "breakdown",
             "stage",
+            "lines",
             "cuts",
             "landmarks",
             "terms",

@@ -8,6 +8,7 @@ final class Seeds {
     private static final String FRONT = "content/kid/front.yaml";
     private static final String BACK = "content/kid/back.yaml";
     private static final String KID = "content/kid/breakdown.yaml";
+    private static final String LINES = "content/kid/lines.yaml";
     private static final String CUTS = "content/goat/cuts.yaml";
     private static final String MARKS = "content/goat/landmarks.yaml";
     private static final String MAP = "content/goat/bone-map.csv";
@@ -105,6 +106,23 @@ final class Seeds {
                     CUTS,
                     "bones: [T2..T(last), L1..L(last), S1..S(last), Cd1..Cd(last), \"R2(s)..R(last)(s)\"]",
                     "bones: [«T2..T3, L1..L(last), S1..S(last), Cd1..Cd(last), \"R2(s)..R(last)(s)\"]"),
+            new Seed("C021", LINES, "steps: [front-off]", "steps: [«front-of]"),
+            new Seed("C023", LINES, "sever: [IV-C(last)-T1]", "sever: [«IV-C2-T2]"),
+            new Seed("C029", LINES, "go-over: [T1, \"R1(s)\"]", "go-over: [T1, \"R1(s)\", «C2]"),
+            new Seed("C029", LINES, "go-over: [T1, \"R1(s)\"]", "go-over: «[\"R1(s)\"]"),
+            new Seed(
+                    "C029",
+                    LINES,
+                    "operations:\n            - sever: [IV-C(last)-T1]",
+                    "«operations:\n            - sever: [IV-C(last)-T1, IV-C1-C2]"),
+            new Seed(
+                    "C029",
+                    LINES,
+                    "sever: [IV-C(last)-T1]",
+                    "sever: [IV-C(last)-T1]\n            - sever: [«IV-C(last)-T1]"),
+            new Seed("C029", LINES, "sever: [IV-C(last)-T1]", "sever: [«IV-C(last)-T1, \"IS-1(s)\"]"),
+            new Seed("C029", LINES, "steps: [front-off]", "steps: «[mark, legs-off]"),
+            new Seed("C029", LINES, "towards: head", "towards: «front"),
             new Seed("C030", FRONT, "needs: []", "needs: [«front-off]"),
             new Seed("C030", FRONT, "needs: [look]", "needs: [look, «clean]"),
             new Seed("C031", BACK, "needs: [legs-off]", "needs: [legs-off, «clean]"),

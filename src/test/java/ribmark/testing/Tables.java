@@ -26,7 +26,7 @@ import ribmark.scoring.Region;
 import ribmark.scoring.Scale;
 import ribmark.scoring.TrimMeasure;
 import ribmark.slips.Model;
-import ribmark.weighing.References;
+import ribmark.weighupfile.References;
 
 /** The lamb tables again, typed by hand; another test holds them against the files. */
 public final class Tables {

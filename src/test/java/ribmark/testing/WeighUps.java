@@ -7,10 +7,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import ribmark.weighing.FileProblem;
-import ribmark.weighing.ScoreJson;
-import ribmark.weighing.WeighUpFile;
-import ribmark.weighing.WeighUpScore;
+import ribmark.weighup.WeighUpScore;
+import ribmark.weighupfile.FileProblem;
+import ribmark.weighupfile.ScoreJson;
+import ribmark.weighupfile.WeighUpFile;
 
 /** Weigh-ups as they are typed into a file, with sound beginnings to change one thing in. */
 public final class WeighUps {

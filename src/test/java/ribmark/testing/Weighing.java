@@ -17,9 +17,9 @@ import ribmark.curriculum.Curriculum;
 import ribmark.people.Person;
 import ribmark.proof.ContentInUse;
 import ribmark.web.Role;
-import ribmark.weighing.References;
-import ribmark.weighing.WeighUpFile;
-import ribmark.weighing.WeighUpScore;
+import ribmark.weighup.WeighUpScore;
+import ribmark.weighupfile.References;
+import ribmark.weighupfile.WeighUpFile;
 
 /** A lamb on the block with somebody to weigh it: what tests of the weigh-up begin with. */
 public final class Weighing {

@@ -19,6 +19,9 @@ import ribmark.testing.TestApp;
 import ribmark.testing.WeighUps;
 import ribmark.testing.Weighing;
 import ribmark.web.Role;
+import ribmark.weighup.Balances;
+import ribmark.weighup.ScoredCut;
+import ribmark.weighup.WeighUpScore;
 
 /** Weights are invented unless said otherwise; every test weighs a lamb of its own. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -75,7 +78,7 @@ class WeighUpPagesTest {
         String verdict() {
             return Words.capital(cut.verdict().orElseThrow().word()) + ". "
                     + cut.yield().row().name() + ": "
-                    + Saying.net(cut.readings()).kilograms() + " kg. "
+                    + Balances.net(cut.readings()).kilograms() + " kg. "
                     + String.format(Locale.ROOT, "%.1f", cut.yield().percent()) + " % of the carcase. Expected "
                     + String.format(Locale.ROOT, "%.1f", cut.yield().expected()) + " %. Score "
                     + String.format(Locale.ROOT, "%.0f", cut.score().orElseThrow());
