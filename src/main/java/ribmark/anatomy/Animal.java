@@ -23,6 +23,9 @@ public final class Animal {
     private final List<Contact> contacts;
     private final List<Contact> gone;
 
+    /** Worked out when first asked for; always the same, so that it does not matter who asks first. */
+    private List<Piece> pieces = List.of();
+
     private Animal(Skeleton skeleton, Map<String, Part> parts, List<Contact> contacts, List<Contact> gone) {
         this.skeleton = skeleton;
         this.parts = parts;
@@ -64,14 +67,17 @@ public final class Animal {
 
     /** Its parts in the order of the skeleton, then left before right, then near before far. */
     public List<Part> parts() {
-        return parts.values().stream().sorted(order()).toList();
+        return List.copyOf(parts.values());
     }
 
     /** What hangs together, the largest piece first, equals by their first part. */
     public List<Piece> pieces() {
-        return Hanging.together(parts(), contacts).stream()
-                .sorted(Comparator.comparing(Piece::size).reversed().thenComparing(Piece::first, order()))
-                .toList();
+        if (pieces.isEmpty()) {
+            pieces = Hanging.together(parts(), contacts).stream()
+                    .sorted(Comparator.comparing(Piece::size).reversed().thenComparing(Piece::first, order()))
+                    .toList();
+        }
+        return pieces;
     }
 
     private Comparator<Part> order() {
@@ -79,35 +85,50 @@ public final class Animal {
                 .thenComparing(Part::halves);
     }
 
+    /** One bone after the other, each found among what the saws before it made; then what held them holds their halves. */
     Animal sawn(List<String> ids, Plane plane) {
-        Animal now = this;
-        for (String id : ids) {
-            now = now.sawn(now.finder().partToSaw(id, plane), plane);
-        }
-        return now;
-    }
-
-    private Animal sawn(Part part, Plane plane) {
         Map<String, Part> after = new LinkedHashMap<>(parts);
-        after.remove(part.name());
-        part.sawn(plane).forEach(half -> after.put(half.name(), half));
-        List<Contact> held = new ArrayList<>();
-        for (Contact contact : contacts) {
-            if (contact.touches(part)) {
-                contact.whenSawn(part, plane).forEach(held::add);
-            } else {
-                held.add(contact);
-            }
+        Finder finder = new Finder(skeleton, after, contacts, gone);
+        Set<Part> sawn = new HashSet<>();
+        for (String id : ids) {
+            Part part = finder.partToSaw(id, plane);
+            after.remove(part.name());
+            part.sawn(plane).forEach(half -> after.put(half.name(), half));
+            sawn.add(part);
         }
-        return new Animal(skeleton, after, held, gone);
+        List<Contact> held = new ArrayList<>();
+        contacts.forEach(contact -> whenSawn(contact, sawn, plane, held));
+        return new Animal(skeleton, inOrder(after), held, gone);
     }
 
-    Animal severed(List<String> ids) {
-        Animal now = this;
-        for (String id : ids) {
-            now = now.without(new HashSet<>(now.finder().contactsToSever(id)));
+    /** Halves are put where they belong once, so that nobody has to sort them again. */
+    private Map<String, Part> inOrder(Map<String, Part> mixed) {
+        Map<String, Part> sorted = new LinkedHashMap<>();
+        mixed.values().stream().sorted(order()).forEach(part -> sorted.put(part.name(), part));
+        return sorted;
+    }
+
+    /** A contact between two sawn bones follows first the one, then the other. */
+    private static void whenSawn(Contact contact, Set<Part> sawn, Plane plane, List<Contact> held) {
+        Part part = sawn.contains(contact.a()) ? contact.a() : contact.b();
+        if (sawn.contains(part)) {
+            contact.whenSawn(part, plane).forEach(share -> whenSawn(share, sawn, plane, held));
+        } else {
+            held.add(contact);
         }
-        return now;
+    }
+
+    /** One joint after the other, each found among what the cuts before it left. */
+    Animal severed(List<String> ids) {
+        List<Contact> held = new ArrayList<>(contacts);
+        List<Contact> cut = new ArrayList<>(gone);
+        Finder finder = new Finder(skeleton, parts, held, cut);
+        for (String id : ids) {
+            Set<Contact> found = new HashSet<>(finder.contactsToSever(id));
+            held.removeIf(found::contains);
+            cut.addAll(found);
+        }
+        return new Animal(skeleton, parts, held, cut);
     }
 
     Animal lifted(List<String> ids) {

@@ -15,10 +15,6 @@ record Contact(Joint joint, Halves share, Part a, Part b) {
         return joint.id() + share;
     }
 
-    boolean touches(Part part) {
-        return a.equals(part) || b.equals(part);
-    }
-
     /** What becomes of it when one of its two parts is sawn. */
     Stream<Contact> whenSawn(Part part, Plane plane) {
         return plane == Plane.ACROSS ? whenSawnAcross(part) : whenSawnOnMidline(part);
@@ -45,6 +41,12 @@ record Contact(Joint joint, Halves share, Part a, Part b) {
         return side == Side.ONCE
                 ? Stream.of(Side.LEFT, Side.RIGHT).map(half -> onto(part, part.on(half), share.on(half)))
                 : Stream.of(onto(part, part.on(side), share));
+    }
+
+    /** The joint tells nearly all of them apart; hashing every word of it and its bones would cost more than it saves. */
+    @Override
+    public int hashCode() {
+        return joint.id().hashCode();
     }
 
     private Contact onto(Part sawn, Part half, Halves itsShare) {

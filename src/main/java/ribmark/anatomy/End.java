@@ -12,9 +12,11 @@ public enum End {
     FAR,
     BOTH;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     /** The word in files and in the names of parts. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     /** The end a word names, if it names one. */

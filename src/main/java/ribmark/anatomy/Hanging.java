@@ -18,7 +18,7 @@ final class Hanging {
 
     private Hanging(List<Part> parts, List<Contact> contacts) {
         this.parts = parts;
-        Map<Part, Integer> places = new HashMap<>();
+        Map<Part, Integer> places = new HashMap<>(2 * parts.size());
         for (Part part : parts) {
             places.put(part, places.size());
             neighbours.add(new ArrayList<>());

@@ -3,12 +3,32 @@ package ribmark.anatomy;
 import java.util.List;
 import ribmark.basics.Side;
 
-/** A bone as it lies there now, whole or a half of it. */
-public record Part(Bone bone, Halves halves) {
+/** A bone as it lies there now, whole or a half of it; two of the same name are the same part. */
+public final class Part {
+
+    private final Bone bone;
+    private final Halves halves;
+    private final String name;
+
+    Part(Bone bone, Halves halves) {
+        this.bone = bone;
+        this.halves = halves;
+        this.name = halves.equals(Halves.WHOLE) ? bone.id() : bone.id() + halves;
+    }
+
+    /** The bone it is, or is a half of. */
+    public Bone bone() {
+        return bone;
+    }
+
+    /** Which half of it. */
+    public Halves halves() {
+        return halves;
+    }
 
     /** The bone's id, then the halves: what an operation calls it. */
     public String name() {
-        return bone.id() + halves;
+        return name;
     }
 
     /** Left or right where the bone or the half has a side, else once. */
@@ -34,7 +54,17 @@ public record Part(Bone bone, Halves halves) {
     }
 
     @Override
+    public boolean equals(Object other) {
+        return other instanceof Part part && name.equals(part.name);
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
+    @Override
     public String toString() {
-        return name();
+        return name;
     }
 }

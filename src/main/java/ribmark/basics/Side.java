@@ -10,9 +10,11 @@ public enum Side {
     RIGHT,
     BOTH;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     /** The word on the page and in files. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     /** The side a word names, if it names one. */

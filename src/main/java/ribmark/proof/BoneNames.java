@@ -69,7 +69,7 @@ final class BoneNames {
     private void check(Node at, String kind, List<String> all, Predicate<String> is, Predicate<String> isOther) {
         try {
             ids.expand(at.text()).stream()
-                    .map(id -> id.replaceAll("\\..*", ""))
+                    .map(id -> id.contains(".") ? id.substring(0, id.indexOf('.')) : id)
                     .filter(is.negate())
                     .findFirst()
                     .ifPresent(id -> unknown(at, kind, id, all, isOther.test(id)));

@@ -2,6 +2,7 @@ package ribmark.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import ribmark.basics.Words;
 import ribmark.curriculum.Curriculum;
@@ -69,9 +70,20 @@ public final class CheckText {
                                 + Words.count(proof.stages(), "stage", "stages") + ", proven on " + proof.bones()
                                 + " bones, " + proof.joints() + " joints (" + proof.formula() + ").",
                         ""),
-                wrap("Each step frees what it says, in its turn and as early as its needs allow.", ""),
+                wrap("Each step frees what it says" + orders(proof) + ".", ""),
                 wrap("Every bone ends in exactly one of " + proof.pieces().size() + " pieces" + without + ".", ""),
                 others);
+    }
+
+    private static String orders(Proof proof) {
+        return proof.orders()
+                .map(held -> String.format(
+                        Locale.ROOT,
+                        held.all()
+                                ? " in each of the %,d orders its needs allow"
+                                : " in %,d of the orders its needs allow",
+                        held.many()))
+                .orElse(", in its turn");
     }
 
     private static List<String> counted(Curriculum curriculum) {

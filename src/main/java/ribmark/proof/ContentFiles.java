@@ -2,23 +2,24 @@ package ribmark.proof;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URI;
+import java.net.JarURLConnection;
 import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.Paths;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import ribmark.basics.Refused;
 
@@ -43,10 +44,9 @@ public final class ContentFiles {
             return new ContentFiles(new TreeMap<>());
         }
         try {
-            URI uri = marker.toURI();
-            return uri.getScheme().equals("jar")
-                    ? inJar(uri)
-                    : in(Paths.get(uri).getParent().getParent());
+            return marker.getProtocol().equals("jar")
+                    ? inJar(marker)
+                    : in(Paths.get(marker.toURI()).getParent().getParent());
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }
@@ -103,13 +103,27 @@ public final class ContentFiles {
         }
     }
 
-    private static ContentFiles inJar(URI marker) {
-        URI jar = URI.create(marker.toString().substring(0, marker.toString().lastIndexOf("!/")));
-        try (FileSystem system = FileSystems.newFileSystem(jar, Map.of())) {
-            return in(system.getPath("/"));
+    /** Read as the archive it is: looking at it as a tree of folders takes several times as long. */
+    private static ContentFiles inJar(URL marker) {
+        SortedMap<String, byte[]> found = new TreeMap<>();
+        try {
+            JarURLConnection inside = (JarURLConnection) marker.openConnection();
+            inside.setUseCaches(false);
+            try (JarFile jar = inside.getJarFile()) {
+                for (JarEntry entry : Collections.list(jar.entries())) {
+                    if (isOurs(entry.getName()) && counts(entry.getName())) {
+                        found.put(entry.getName(), jar.getInputStream(entry).readAllBytes());
+                    }
+                }
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        return new ContentFiles(found);
+    }
+
+    private static boolean isOurs(String path) {
+        return FOLDERS.stream().anyMatch(folder -> path.startsWith(folder + "/"));
     }
 
     private static void collect(Path root, Path folder, Map<String, byte[]> found) {
@@ -117,9 +131,9 @@ public final class ContentFiles {
             return;
         }
         try (Stream<Path> paths = Files.walk(folder)) {
-            for (Path path : paths.filter(ContentFiles::counts).toList()) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
                 String name = root.relativize(path).toString().replace('\\', '/');
-                if (!name.startsWith(SCHEMAS)) {
+                if (counts(name)) {
                     found.put(name, Files.readAllBytes(path));
                 }
             }
@@ -128,8 +142,7 @@ public final class ContentFiles {
         }
     }
 
-    private static boolean counts(Path path) {
-        String name = path.getFileName() == null ? "" : path.getFileName().toString();
-        return (name.endsWith(".yaml") || name.endsWith(".csv")) && Files.isRegularFile(path);
+    private static boolean counts(String name) {
+        return (name.endsWith(".yaml") || name.endsWith(".csv")) && !name.startsWith(SCHEMAS);
     }
 }

@@ -2,6 +2,7 @@ package ribmark.proof;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -89,7 +90,9 @@ final class FreedHere {
     /** The pieces that came apart here: those that share the piece they were before with another. */
     private static Set<List<String>> fresh(List<Piece> before, List<Piece> after) {
         Map<Piece, List<Piece>> becameOf = new LinkedHashMap<>();
-        for (Piece piece : after) {
+        List<Piece> others = new ArrayList<>(after);
+        others.removeAll(new HashSet<>(before));
+        for (Piece piece : others) {
             Piece from = before.stream()
                     .filter(old -> old.parts().stream().anyMatch(part -> isOf(part, piece.first())))
                     .findFirst()

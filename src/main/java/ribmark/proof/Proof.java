@@ -8,10 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ribmark.anatomy.Skeleton;
+import ribmark.proof.EveryOrder.Orders;
 
 /**
- * What was shown of one breakdown on one animal: the pieces it ends in, how many when an optional step is left out, and other
- * animals it holds on too.
+ * What was shown of one breakdown on one animal: the pieces it ends in, how many when an optional step is left out, in how many
+ * orders it holds when that was tried, and other animals it holds on too.
  */
 public record Proof(
         String breakdown,
@@ -22,20 +23,28 @@ public record Proof(
         int joints,
         List<Freed> pieces,
         Map<String, Integer> piecesWithout,
+        Optional<Orders> orders,
         List<String> alsoOn) {
 
     /** The same, known to hold on animals with these numbers of vertebrae as well. */
     Proof alsoOn(List<String> formulas) {
         return new Proof(
-                breakdown, formula, stages, steps, bones, joints, pieces, piecesWithout, List.copyOf(formulas));
+                breakdown, formula, stages, steps, bones, joints, pieces, piecesWithout, orders, List.copyOf(formulas));
     }
 
-    /** Works the breakdown with every optional step done, with none, and with each of them alone left out. */
+    private Proof inOrders(Orders held) {
+        return new Proof(
+                breakdown, formula, stages, steps, bones, joints, pieces, piecesWithout, Optional.of(held), alsoOn);
+    }
+
+    /** Works the breakdown with every optional step done, with none, and with each of them alone left out, then in every other order. */
     static Optional<Proof> of(Shelf shelf, Skeleton animal, Findings found) {
         Optional<Proof> proof = inAdvisedOrder(shelf, animal, found);
-        proof.ifPresent(sound -> new OtherOrders(shelf, new Deeds(animal), new CutBook(shelf, animal), Set.of(), found)
-                .check(sound.pieces()));
-        return proof;
+        CutBook cuts = new CutBook(shelf, animal);
+        Deeds deeds = new Deeds(animal);
+        return proof.filter(sound -> new Soonest(shelf, deeds, cuts, found).check())
+                .flatMap(sound ->
+                        new EveryOrder(shelf, deeds, cuts, found).check().map(sound::inOrders));
     }
 
     /** The same for the advised order alone: which orders the needs allow does not hang on the number of ribs. */
@@ -49,7 +58,7 @@ public record Proof(
         List<String> optional = optional(shelf);
         Map<String, Integer> without = new LinkedHashMap<>();
         for (String step : optional) {
-            new Working(shelf, deeds, cuts, Set.of(step), found)
+            new Working(shelf, deeds, cuts, with(step, shelf), found)
                     .done()
                     .ifPresent(pieces -> without.put(step, pieces.size()));
         }
@@ -62,6 +71,17 @@ public record Proof(
         return soundWithout && without.size() == optional.size()
                 ? Optional.of(told(shelf, animal, all.get(), without))
                 : Optional.empty();
+    }
+
+    /** A step left out, and what cannot be done without it. */
+    static Set<String> with(String leftOut, Shelf shelf) {
+        Set<String> all = new HashSet<>(Set.of(leftOut));
+        for (Node step : shelf.steps()) {
+            if (step.get("needs").texts().stream().anyMatch(all::contains)) {
+                all.add(step.get("id").text());
+            }
+        }
+        return all;
     }
 
     static List<String> optional(Shelf shelf) {
@@ -81,6 +101,7 @@ public record Proof(
                 animal.joints().size(),
                 pieces,
                 without,
+                Optional.empty(),
                 List.of());
     }
 

@@ -3,25 +3,40 @@ package ribmark.proof;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
 /**
- * Measures how long the check of the lamb takes beside starting the machine and only parsing the same YAML: run its main by
- * hand, with nothing else running. No test waits for a clock.
+ * Measures how long the check of the lamb takes beside starting the machine and only parsing the same YAML, on the wall and
+ * in time the processor spent: run its main by hand, from the jar, with nothing else running. No test waits for a clock.
  */
 final class CheckSpeed {
 
     private static final int ROUNDS = 9;
     private static final int WARMING = 20;
 
-    /** Something to be measured. */
+    /** Something to be measured; it answers the processor's time in nanoseconds. */
     private interface Work {
-        void run() throws IOException, InterruptedException;
+        long run() throws IOException, InterruptedException;
+    }
+
+    /** The best of some rounds, in milliseconds. */
+    private record Took(double wall, double processor) {
+
+        @Override
+        public String toString() {
+            return String.format(Locale.ROOT, "%.0f ms (processor %.0f ms)", wall, processor);
+        }
+
+        String times(Took other) {
+            return String.format(
+                    Locale.ROOT, "%.1f times (processor %.1f)", wall / other.wall, processor / other.processor);
+        }
     }
 
     private CheckSpeed() {}
@@ -33,35 +48,58 @@ final class CheckSpeed {
             case "check" -> check(ContentFiles.ours());
             default -> measure();
         }
+        if (args.length > 0) {
+            System.out.println(processor());
+        }
     }
 
     private static void measure() throws IOException, InterruptedException {
-        double parseCold = median(ROUNDS, () -> anew("parse"));
-        double checkCold = median(ROUNDS, () -> anew("check"));
-        say("cold", parseCold, checkCold);
+        say("cold", best(ROUNDS, () -> anew("parse")), best(ROUNDS, () -> anew("check")));
         ContentFiles lamb = ContentFiles.ours();
         for (int i = 0; i < WARMING; i++) {
             parse(lamb);
             check(lamb);
         }
-        double checkWarm = median(ROUNDS, () -> check(lamb));
-        say("warm", median(ROUNDS, () -> parse(lamb)), checkWarm);
+        Took once = best(ROUNDS, here(() -> check(lamb)));
+        say("warm", best(ROUNDS, here(() -> parse(lamb))), once);
         ContentFiles flock = hundredfold(lamb);
-        double hundred = median(1, () -> check(flock));
-        System.out.printf("a hundred breakdowns %.0f ms, %.1f times one%n", hundred, hundred / checkWarm);
+        Took hundred = best(1, here(() -> check(flock)));
+        System.out.println("a hundred breakdowns " + hundred + ", " + hundred.times(once) + " one");
     }
 
-    private static void say(String when, double parse, double check) {
-        System.out.printf("%s: parse %.0f ms, check %.0f ms, ratio %.2f%n", when, parse, check, check / parse);
+    private static void say(String when, Took parse, Took check) {
+        System.out.println(when + ": parse " + parse + ", check " + check + ", " + check.times(parse));
     }
 
-    private static void anew(String what) throws IOException, InterruptedException {
+    /** In a machine of its own, which tells what the processor spent on it from start to end. */
+    private static long anew(String what) throws IOException, InterruptedException {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         List<String> call =
                 List.of(java, "-cp", System.getProperty("java.class.path"), CheckSpeed.class.getName(), what);
-        if (new ProcessBuilder(call).inheritIO().start().waitFor() != 0) {
+        Process process = new ProcessBuilder(call)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        if (process.waitFor() != 0) {
             throw new IllegalStateException(what + " failed");
         }
+        return Long.parseLong(told.strip());
+    }
+
+    private static Work here(Runnable work) {
+        return () -> {
+            long from = processor();
+            work.run();
+            return processor() - from;
+        };
+    }
+
+    private static long processor() {
+        return ProcessHandle.current()
+                .info()
+                .totalCpuDuration()
+                .map(Duration::toNanos)
+                .orElse(0L);
     }
 
     private static void parse(ContentFiles files) {
@@ -96,14 +134,14 @@ final class CheckSpeed {
         return ContentFiles.of(all);
     }
 
-    private static double median(int rounds, Work work) throws IOException, InterruptedException {
-        double[] took = new double[rounds];
+    private static Took best(int rounds, Work work) throws IOException, InterruptedException {
+        double wall = Double.MAX_VALUE;
+        double processor = Double.MAX_VALUE;
         for (int i = 0; i < rounds; i++) {
             long from = System.nanoTime();
-            work.run();
-            took[i] = (System.nanoTime() - from) / 1e6;
+            processor = Math.min(processor, work.run() / 1e6);
+            wall = Math.min(wall, (System.nanoTime() - from) / 1e6);
         }
-        Arrays.sort(took);
-        return took[rounds / 2];
+        return new Took(wall, processor);
     }
 }

@@ -44,6 +44,44 @@ class CheckTest {
     }
 
     @Test
+    void a_bone_named_twice_does_not_stand_for_one_that_is_missing() {
+        Check check = SmallCollege.sound()
+                .with("content/goat/cuts.yaml", "[T2..T(last), L1..L(last), S1", "[T2..T(last), T2, L1, S1")
+                .check();
+        assertThat(check.problems()).extracting(ContentProblem::code).contains("C034");
+    }
+
+    @Test
+    void an_optional_step_that_needs_another_is_left_out_with_it() {
+        String toe = "  - id: toe"
+                + SmallCollege.sound()
+                        .text("content/kid/back.yaml")
+                        .split("  - id: shank|  - id: clean")[1]
+                        .replace("needs: [legs-off]", "needs: [shank]")
+                        .replace("saw: [\"FEM(s)\"]", "saw: [\"FEM(s).far\"]")
+                        .replace("frees: [shank]", "frees: [toe]")
+                        .replace("leaves: [leg]", "leaves: [shank]");
+        String cut =
+                "cuts:\n  - {id: toe, name: Toe, comes: each, becomes: saleable, bones: [\"FEM(s).far.far\"], rows: [],"
+                        + " text: The end., rests-on: [{fact: none, source: OWN, basis: own}]}\n";
+        String watched = "criteria:\n  - {id: toe-done, step: toe, watch: It is done within 5 mm, how: see,"
+                + " rests-on: [{fact: none, source: OWN, basis: own}]}\n";
+        String asked = "questions:\n  - {id: toe-why, step: toe, ask: Why is it done?, answer: To go on.,"
+                + " rests-on: [{fact: none, source: OWN, basis: own}]}\n";
+        Check check = SmallCollege.sound()
+                .with("content/kid/back.yaml", "  - id: clean", toe + "  - id: clean")
+                .with("content/goat/cuts.yaml", "cuts:\n", cut)
+                .with("content/goat/cuts.yaml", "[\"FEM(s).far\"]", "[\"FEM(s).far.near\"]\n    or: [\"FEM(s).far\"]")
+                .with("assessments/kid/criteria.yaml", "criteria:\n", watched)
+                .with("assessments/kid/questions.yaml", "questions:\n", asked)
+                .check();
+        assertThat(check.problems()).as(CheckText.of(check)).isEmpty();
+        assertThat(check.proofs().get(0).piecesWithout())
+                .containsEntry("shank", 4)
+                .containsEntry("toe", 6);
+    }
+
+    @Test
     void every_cause_is_told_in_one_run() {
         Check check = SmallCollege.sound()
                 .with("content/kid/breakdown.yaml", "title: Kid", "titel: Kid")

@@ -7,17 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import ribmark.anatomy.Animal;
-import ribmark.anatomy.Piece;
 import ribmark.proof.ContentProblem.Also;
 
-/**
- * Checks that only needs bind: each step can be done as early as its needs allow and then frees what it says, and whatever
- * order is taken, the same pieces are left.
- */
-final class OtherOrders {
+/** Checks that each step can be done as early as its needs allow and then frees what it says; if not, finds the need that is missing. */
+final class Soonest {
 
     private final Map<String, Node> advised = new LinkedHashMap<>();
     private final Deeds deeds;
@@ -25,50 +19,19 @@ final class OtherOrders {
     private final Findings found;
     private final Set<String> inTrouble = new HashSet<>();
 
-    OtherOrders(Shelf shelf, Deeds deeds, CutBook cuts, Set<String> leftOut, Findings found) {
-        shelf.steps().stream().filter(step -> !leftOut.contains(id(step))).forEach(step -> advised.put(id(step), step));
+    Soonest(Shelf shelf, Deeds deeds, CutBook cuts, Findings found) {
+        shelf.steps().forEach(step -> advised.put(id(step), step));
         this.deeds = deeds;
         this.cuts = cuts;
         this.found = found;
     }
 
-    /** Each step as early as it may come, then the order farthest from the advised one. */
-    void check(List<Freed> pieces) {
-        boolean early = advised.values().stream()
-                .filter(OtherOrders::worksOnBones)
+    /** Whether each step can be done as early as it may come. */
+    boolean check() {
+        return advised.values().stream()
+                .filter(Soonest::worksOnBones)
                 .map(this::soonest)
                 .reduce(true, Boolean::logicalAnd);
-        if (early) {
-            check(pieces, ready -> List.of(ready.get(ready.size() - 1)));
-        }
-    }
-
-    /** One whole order: of the steps that are ready, the first of those chosen is done next. */
-    void check(List<Freed> pieces, UnaryOperator<List<Node>> chosen) {
-        Set<String> done = new HashSet<>();
-        Optional<Animal> now = Optional.of(Animal.whole(deeds.skeleton()));
-        for (List<Node> ready = ready(done); !ready.isEmpty() && now.isPresent(); ready = ready(done)) {
-            Node step = chosen.apply(ready).get(0);
-            now = deeds.after(
-                    now.get(), step, (culprit, refused) -> tell(step, culprit, refused.getMessage(), Optional.empty()));
-            done.add(id(step));
-        }
-        Set<List<String>> awaited = pieces.stream().map(Freed::holds).collect(Collectors.toSet());
-        now.map(animal -> animal.pieces().stream().map(Piece::names).collect(Collectors.toSet()))
-                .filter(left -> !left.equals(awaited))
-                .ifPresent(left -> others());
-    }
-
-    private List<Node> ready(Set<String> done) {
-        return advised.values().stream()
-                .filter(step -> !done.contains(id(step)))
-                .filter(step -> done.containsAll(known(step)))
-                .toList();
-    }
-
-    /** An optional step that is left out binds nobody. */
-    private List<String> known(Node step) {
-        return step.get("needs").texts().stream().filter(advised::containsKey).toList();
     }
 
     private static boolean worksOnBones(Node step) {
@@ -89,7 +52,7 @@ final class OtherOrders {
     }
 
     private void needed(Node step, Set<String> all) {
-        for (String need : known(step)) {
+        for (String need : step.get("needs").texts()) {
             if (all.add(need)) {
                 needed(advised.get(need), all);
             }
@@ -159,13 +122,5 @@ final class OtherOrders {
                         + missing.map(other -> " Add the need “" + id(other) + "”.")
                                 .orElse(" Add a need, so that this step comes first."),
                 also.toArray(Also[]::new));
-    }
-
-    private void others() {
-        found.add(
-                "C039",
-                advised.values().iterator().next(),
-                "In another order that the needs allow, other pieces are left.",
-                "Add needs, so that steps that work on one piece follow each other.");
     }
 }
