@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Formula;
 import ribmark.anatomy.Skeleton;
+import ribmark.basics.Newest;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.MapRow;
 import ribmark.curriculum.MapRow.Role;
@@ -23,10 +25,15 @@ public final class BoneMap {
     /** A bone smaller than this on the whole sheet, in square units, gets no name of its own: ours. */
     private static final double TOO_SMALL_FOR_A_NAME = 4000;
 
+    /** The pictures of so many animals beside the usual one are remembered: ours. */
+    private static final int ANIMALS = 6;
+
     private final Curriculum curriculum;
     private final Map<String, Drawing> drawings = new ConcurrentHashMap<>();
     private final Map<String, Optional<Scene>> scenes = new ConcurrentHashMap<>();
     private final Map<String, Map<String, Scene>> ways = new ConcurrentHashMap<>();
+    private final Map<String, String> files = new ConcurrentHashMap<>();
+    private final Newest<Formula, BoneMap> others = new Newest<>(ANIMALS);
     private List<Progress> progress = List.of();
 
     /** The pictures show this curriculum's animal. */
@@ -36,6 +43,22 @@ public final class BoneMap {
 
     Curriculum curriculum() {
         return curriculum;
+    }
+
+    /** The same pictures of the animal of another reading of the same content. */
+    BoneMap on(Curriculum other) {
+        Formula formula = other.skeleton().formula();
+        return formula.equals(curriculum.skeleton().formula()) ? this : others.get(formula, f -> new BoneMap(other));
+    }
+
+    /** What tells the addresses of its pictures from those of the usual animal. */
+    String animal() {
+        return curriculum.isUsual() ? "" : "&formula=" + curriculum.skeleton().formula();
+    }
+
+    /** A file drawn once for as long as it is remembered. */
+    String file(String address, Supplier<String> drawing) {
+        return files.computeIfAbsent(address, one -> drawing.get());
     }
 
     /** The views there are, the first of them the one most is shown in. */

@@ -88,6 +88,17 @@ class MovedPagesTest {
     }
 
     @Test
+    void another_animal_is_answered_with_its_own_bones_and_pictures() {
+        Browser ada = app.as("Ada", Role.APPRENTICE);
+        Page answer = ada.open("/steps/best-end-and-loin/moved?towards=head&by=1&side=right&formula=7,14,6,4,3");
+        assertThat(answer.text()).contains("right rib 14", "an animal with vertebrae 7,14,6,4,3");
+        String picture = answer.all("figure img").get(0).attr("src");
+        assertThat(ada.get(picture).body()).contains("R14R", "line-best-ends-head-1-R");
+        assertThat(ada.open("/steps/fores-cut/moved?formula=7,2,6,4,3").status())
+                .isEqualTo(409);
+    }
+
+    @Test
     void a_picture_nobody_asked_for_is_not_there() {
         Browser ada = app.as("Ada", Role.APPRENTICE);
         for (String way :
