@@ -104,7 +104,7 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
         }
 
         Curriculum curriculum(String version) {
-            return new CurriculumReader(shelf, usual.orElseThrow()).read(version);
+            return new ReadForOthers(shelf, usual.orElseThrow(), version).read();
         }
 
         /** A breakdown that could not be read was reported; without it nothing else can be judged. */

@@ -25,21 +25,30 @@ final class Unrelated {
 
     static Stream<Possibility> all(Block block) {
         Unrelated unrelated = new Unrelated(block);
-        Stream<Possibility> pieces = IntStream.range(0, block.entries().size()).mapToObj(unrelated::piece);
+        Stream<Possibility> pieces =
+                IntStream.range(0, block.entries().size()).boxed().flatMap(unrelated::piece);
         return block.entries().isEmpty() ? pieces : Stream.concat(pieces, Stream.of(unrelated.carcase()));
     }
 
-    private Possibility piece(int entry) {
+    /** Whatever it may weigh, a piece weighs more than nothing beside what else was typed for its cut. */
+    private Stream<Possibility> piece(int entry) {
         Weights typed = block.asTyped();
         int place = block.placeOf(entry);
         Foretold foretold = block.foretold(place);
         double others = block.grams(typed, new int[] {place})[0] - typed.net()[entry];
-        double gross = foretold.mean() - others + block.entries().get(entry).trayG();
+        double most = others + typed.coldG();
+        double fit = foretold.logBetween(others, most);
+        if (fit == Double.NEGATIVE_INFINITY) {
+            return Stream.empty();
+        }
+        double gross = foretold.meanBetween(others, most)
+                - others
+                + block.entries().get(entry).trayG();
         Weights believed =
                 block.restored(entry, block.entries().get(entry).gross().grams(), false);
-        double log = logPrior + foretold.log() + block.logOfCarcase(typed.coldG()) + block.aside(believed);
-        return Possibility.of(
-                Cause.SOMETHING_ELSE, entry, Optional.of(block.shown(entry, gross)), log, typed.without(entry));
+        double log = logPrior + fit + block.logOfCarcase(typed.coldG()) + block.aside(believed);
+        return Stream.of(Possibility.of(
+                Cause.SOMETHING_ELSE, entry, Optional.of(block.shown(entry, gross)), log, typed.without(entry)));
     }
 
     private Possibility carcase() {

@@ -147,8 +147,9 @@ final class Assembly {
     private Reading reading(KeptReading kept, String cut, String moment, String partOf) {
         var typed = kept.typed();
         String sheet = typed.sheet().map(Object::toString).orElse("");
-        return new Reading(
+        Reading reading = new Reading(
                 cut, typed.side(), typed.weight(), typed.tare(), scale(typed.scale()), moment, sheet, partOf);
+        return typed.text().map(reading::asTyped).orElse(reading);
     }
 
     private String moment(KeptReading kept) {

@@ -13,7 +13,8 @@ public record KeptReading(
 
     /**
      * What was typed: the piece, the reference row it is weighed for, the weight with the tray still in it, and for what has no
-     * bones to tell, the larger piece it came out of. A later moment than the row means is balanced and not scored.
+     * bones to tell, the larger piece it came out of. A later moment than the row means is balanced and not scored. The text is the
+     * weight as it was typed, nothing where nobody typed it or it was not kept.
      */
     public record Typed(
             String cut,
@@ -24,7 +25,28 @@ public record KeptReading(
             String scale,
             boolean later,
             Optional<String> partOf,
-            Optional<UUID> sheet) {}
+            Optional<UUID> sheet,
+            Optional<String> text) {
+
+        /** A weight of which no text is known. */
+        public Typed(
+                String cut,
+                Optional<String> row,
+                Side side,
+                Weight weight,
+                Optional<Weight> tare,
+                String scale,
+                boolean later,
+                Optional<String> partOf,
+                Optional<UUID> sheet) {
+            this(cut, row, side, weight, tare, scale, later, partOf, sheet, Optional.empty());
+        }
+
+        /** The same with the very text somebody typed for its weight. */
+        Typed as(String typed) {
+            return new Typed(cut, row, side, weight, tare, scale, later, partOf, sheet, Optional.of(typed));
+        }
+    }
 
     /** Why, by whom and when a reading was taken off the list. */
     public record Struck(String why, Person by, Instant at) {}

@@ -140,7 +140,8 @@ record Question(Cause because, double probability, List<Doubt> doubts, boolean i
         if (doubts.size() > 1) {
             Typed other =
                     doubts.get(doubts.indexOf(doubt) == 0 ? 1 : 0).reading().typed();
-            return Optional.of(replaced(typed, other.weight(), other.tare(), other.scale()));
+            Typed moved = replaced(typed, other.weight(), other.tare(), other.scale());
+            return Optional.of(other.text().map(moved::as).orElse(moved));
         }
         return doubt.likely()
                 .map(likely -> replaced(

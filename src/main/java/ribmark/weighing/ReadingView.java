@@ -21,6 +21,7 @@ public record ReadingView(UUID id, String name, String kg, List<Fact> facts, boo
         Scale scale = Assembly.scale(curriculum, typed.scale());
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("On the scale", typed.weight().toString()));
+        typed.text().ifPresent(text -> facts.add(new Fact("As typed", "“" + text + "”")));
         typed.tare().ifPresent(tare -> facts.add(new Fact("Tray, taken off", tare.toString())));
         facts.add(new Fact("Scale", scaleInWords(scale)));
         if (typed.later()) {

@@ -60,7 +60,8 @@ final class WeighUpForm {
                 scale,
                 form.value("later").equals("yes"),
                 partOf,
-                sheet));
+                sheet,
+                Optional.of(form.value("weight").strip())));
     }
 
     private Optional<Weight> weight(String field, String name) {

@@ -37,6 +37,7 @@ public final class WeighUpStore {
             "row_id",
             "side",
             "weight_g",
+            "weight_typed",
             "tare_g",
             "scale_id",
             "moment",
@@ -79,6 +80,7 @@ public final class WeighUpStore {
         facts.put("row_id", typed.row().orElse(null));
         facts.put("side", typed.side().word());
         facts.put("weight_g", typed.weight().grams());
+        facts.put("weight_typed", typed.text().orElse(null));
         facts.put("tare_g", typed.tare().map(Weight::grams).orElse(null));
         facts.put("scale_id", typed.scale());
         facts.put("moment", typed.later() ? LATER : "expected");
@@ -224,7 +226,8 @@ public final class WeighUpStore {
                 row.getString("scale_id"),
                 LATER.equals(row.getString("moment")),
                 Optional.ofNullable(row.getString("part_of")),
-                Optional.ofNullable(id(row, "sheet_id")));
+                Optional.ofNullable(id(row, "sheet_id")),
+                Optional.ofNullable(row.getString("weight_typed")));
     }
 
     private static Side side(ResultSet row) throws SQLException {

@@ -47,8 +47,9 @@ final class CarcaseFields {
         if (!fields.has(name)) {
             return Optional.empty();
         }
-        Optional<String> typed = fields.text(name, help).map(t -> t.strip().toUpperCase(Locale.ROOT));
-        Optional<String> good = typed.filter(t -> pattern.matcher(t).matches());
+        Optional<String> typed = fields.text(name, help);
+        Optional<String> good = typed.map(t -> t.strip().toUpperCase(Locale.ROOT))
+                .filter(t -> pattern.matcher(t).matches());
         if (typed.isPresent() && good.isEmpty()) {
             fields.refuse(name, Fields.quoted(typed.get()) + " cannot be " + Fields.quoted(name), help);
         }

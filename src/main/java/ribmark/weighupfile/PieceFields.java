@@ -61,7 +61,7 @@ final class PieceFields {
         if (carcase.filter(c -> tables.lacks(cut, c)).isPresent()) {
             piece.refuse(
                     "cut",
-                    "The kidneys were out, so there is no " + cut + " to weigh",
+                    "The kidneys were out, so " + Fields.quoted(cut) + " cannot have been weighed",
                     "Leave it out, or say that the kidneys are in.");
             return false;
         }
@@ -115,7 +115,7 @@ final class PieceFields {
         }
         Optional<Weight> tare = grams.map(g -> new Weight(Math.round(g)));
         if (tare.isPresent() && weight.isPresent() && tare.get().compareTo(weight.get()) >= 0) {
-            piece.refuse("tareG", "The tray weighs as much as the tray with the piece on it", help);
+            piece.refuse("tareG", "The tray weighs as much as the tray with the piece on it, or more", help);
             return Optional.empty();
         }
         return tare;

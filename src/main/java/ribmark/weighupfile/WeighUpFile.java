@@ -2,11 +2,14 @@ package ribmark.weighupfile;
 
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +37,7 @@ public record WeighUpFile(Optional<WeighUp> weighUp, List<FileProblem> problems)
     /** Reads one weigh-up, UTF-8 JSON, against the tables of its breakdown. */
     public static WeighUpFile read(byte[] json, References references) {
         try {
+            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(json));
             JsonNode root = STRICT.readTree(json);
             if (!root.isObject()) {
                 return refused("", "A weigh-up is one object in braces", "Begin with { and end with }.");
@@ -79,6 +83,9 @@ public record WeighUpFile(Optional<WeighUp> weighUp, List<FileProblem> problems)
     }
 
     private static String headline(JsonProcessingException broken) {
+        if (broken instanceof StreamConstraintsException) {
+            return "Nothing in a weigh-up is that long, or that deep";
+        }
         String message = broken.getOriginalMessage();
         return message.startsWith("Duplicate field")
                 ? "A field stands twice: " + message.substring("Duplicate field ".length())

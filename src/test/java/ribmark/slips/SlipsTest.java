@@ -142,6 +142,19 @@ class SlipsTest {
     }
 
     @Test
+    void what_is_believed_instead_weighs_more_than_nothing() {
+        Finding finding = Weighings.of(Tables.wholesale(), "23.780")
+                .onTray("fores", "9.280", 500)
+                .onTray("fores", "9.280", 500)
+                .and("middle-kidneys-in", "7.900")
+                .and("legs-chump-on", "7.260")
+                .find();
+        assertThat(finding.suspects().get(0).because()).isEqualTo(Cause.WEIGHED_TWICE);
+        assertThat(finding.suspects().stream().flatMap(suspect -> suspect.likely().stream()))
+                .noneMatch(likely -> likely.compareTo(new Weight(500)) <= 0);
+    }
+
+    @Test
     void two_pieces_of_one_cut_both_count_when_they_make_up_the_cut() {
         Finding finding = Weighings.of(Tables.primals(), "20.120")
                 .and("fores", "3.680")

@@ -79,6 +79,21 @@ class SlipQuestionPagesTest {
     }
 
     @Test
+    void the_very_digits_somebody_typed_are_the_ones_that_may_have_changed_round() {
+        Weighing on = new Weighing(app, "20.120");
+        Page asked = weighed(on, "7.310", "4,52", "6.640", "0.100", "0.610");
+
+        assertThat(asked.text())
+                .contains("With 5.420, two digits the other way round")
+                .contains("94 in 100");
+        Page list = asked.press("Use 5.420 kg");
+
+        assertThat(list.text()).contains("As typed “4,52”").contains("As typed “0.610”");
+        assertThat(list.text()).doesNotContain("As typed “5.420”");
+        holds();
+    }
+
+    @Test
     void weights_kept_for_each_other_s_piece_are_exchanged_together() {
         Weighing on = new Weighing(app, "20.120");
         Page asked = weighed(on, "5.420", "7.310", "6.640", "0.100", "0.610");

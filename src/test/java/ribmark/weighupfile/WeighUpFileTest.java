@@ -200,4 +200,34 @@ class WeighUpFileTest {
                 .extracting(FileProblem::at)
                 .containsExactly("carcase.fatClass", "carcase.vertebrae");
     }
+
+    @Test
+    void what_is_no_utf_8_is_called_so() {
+        byte[] json = sound().json().replace("fores", "forés").getBytes(StandardCharsets.ISO_8859_1);
+        assertThat(WeighUpFile.read(json, Tables.lamb()).problems())
+                .containsExactly(new FileProblem("", "This file is not UTF-8 text", "Save it as UTF-8."));
+        byte[] wide = sound().json().getBytes(StandardCharsets.UTF_16);
+        assertThat(WeighUpFile.read(wide, Tables.lamb()).problems())
+                .extracting(FileProblem::headline)
+                .containsExactly("This file is not UTF-8 text");
+    }
+
+    @Test
+    void what_is_too_deep_or_too_long_is_called_so() {
+        String deep = "[".repeat(5000) + "]".repeat(5000);
+        String longNumber = sound().json().replace("\"20.120\"", "1" + "0".repeat(4000));
+        for (String json : List.of(deep, longNumber)) {
+            assertThat(WeighUps.problems(json))
+                    .extracting(FileProblem::headline)
+                    .containsExactly("Nothing in a weigh-up is that long, or that deep");
+        }
+    }
+
+    @Test
+    void what_was_typed_is_quoted_as_it_was_typed() {
+        String json = sound().json().replace("\"kidneys\"", "\"vertebrae\": \"one more rib\", \"kidneys\"");
+        assertThat(WeighUps.problems(json))
+                .extracting(FileProblem::headline)
+                .containsExactly("“one more rib” cannot be “vertebrae”");
+    }
 }
