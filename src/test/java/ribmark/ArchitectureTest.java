@@ -42,7 +42,7 @@ class ArchitectureTest {
             "weighing anatomy basics blocksheet carcase curriculum cuttingtests database evidence people scales scoring slips web weighup",
             "weighupfile basics scoring slips weighup",
             "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
-            "drills anatomy basics curriculum",
+            "drills anatomy basics curriculum moved",
             "study basics curriculum database drills people web",
             "progress basics blocksheet carcase competence curriculum feedback people study web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
