@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,7 +87,9 @@ public final class WeighUpPages {
         }
         Form form = Form.typed(ctx);
         Weighed on = weighedOn(carcase, Access.signedIn(ctx));
-        var typed = new WeighUpForm(form, on.pieces(), on.curriculum(), sheets.allOf(carcase.id()), on.wholes()).read();
+        List<BlockSheet> open =
+                sheets.allOf(carcase.id()).stream().filter(BlockSheet::isOpen).toList();
+        var typed = new WeighUpForm(form, on.pieces(), on.curriculum(), open, on.wholes()).read();
         if (typed.isEmpty()) {
             render(ctx.status(422), carcase, form);
             return;
@@ -147,7 +148,7 @@ public final class WeighUpPages {
                 content,
                 Pieces.of(content, Reckoning.reading(content, carcase)),
                 counting(carcase),
-                names(seen(carcase, acting)));
+                seen(carcase, acting));
     }
 
     private List<BlockSheet> seen(Carcase carcase, Acting acting) {
@@ -163,14 +164,6 @@ public final class WeighUpPages {
         } catch (NotFound notTheirs) {
             return false;
         }
-    }
-
-    private static Map<UUID, String> names(List<BlockSheet> seen) {
-        Map<UUID, String> names = new LinkedHashMap<>();
-        seen.forEach(sheet -> names.put(
-                sheet.id(),
-                sheet.apprentice().name() + ", watched by " + sheet.assessor().name()));
-        return names;
     }
 
     private static String stage(String asked, Weighed on) {
