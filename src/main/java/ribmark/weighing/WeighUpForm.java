@@ -66,6 +66,11 @@ final class WeighUpForm {
     }
 
     private Optional<Weight> weight(String field, String name) {
+        return weight(form, field, name);
+    }
+
+    /** A weight as typed; what cannot be one is put beside the field. */
+    static Optional<Weight> weight(Form form, String field, String name) {
         String typed = form.value(field);
         Optional<String> whyNot = Weight.whyNot(typed);
         if (whyNot.isPresent()) {

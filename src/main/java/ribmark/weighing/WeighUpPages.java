@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import ribmark.basics.Ids;
 import ribmark.basics.NotFound;
 import ribmark.basics.Refused;
@@ -28,6 +29,7 @@ import ribmark.web.Role;
 import ribmark.web.Routes;
 import ribmark.web.Site;
 import ribmark.weighing.EntryView.Weighed;
+import ribmark.weighing.PageLine.Fact;
 import ribmark.weighing.WeighUpView.Link;
 
 /** Where pieces are put on the scale one by one, and where the balance and every share can be read. */
@@ -96,7 +98,12 @@ public final class WeighUpPages {
         }
         store.keep(carcase.id(), typed.get(), Access.signedIn(ctx));
         String stage = "?stage=" + stage(form.value("stage"), on);
-        Site.see(ctx, "/weigh-ups/" + carcase.id() + (answering.asked(carcase).isPresent() ? "/question" : stage));
+        Site.see(ctx, "/weigh-ups/" + carcase.id() + (isAsked(carcase) ? "/question" : stage));
+    }
+
+    private boolean isAsked(Carcase carcase) {
+        return answering.asked(carcase).isPresent()
+                || answering.askedOfCarcase(carcase).isPresent();
     }
 
     private void strike(Context ctx) {
@@ -197,7 +204,11 @@ public final class WeighUpPages {
             model.put("fits", weighed.findingLines(r, carcase, finding));
             answering
                     .open(carcase, r, finding)
-                    .ifPresent(question -> model.put("question", new SlipWords(question).title()));
+                    .map(question -> new SlipWords(question).title())
+                    .or(() -> answering
+                            .ofCarcase(carcase, r, finding)
+                            .map(question -> CarcaseQuestionView.title(question.carcase())))
+                    .ifPresent(title -> model.put("question", title));
         });
     }
 
@@ -213,13 +224,25 @@ public final class WeighUpPages {
 
     private List<ReadingView> readings(Carcase carcase, Weighed on) {
         List<SlipAnswer> answered = answers.of(carcase.id());
-        return store.of(carcase.id()).stream()
+        Stream<ReadingView> pieces = store.of(carcase.id()).stream()
                 .map(kept -> ReadingView.of(kept, name(on, kept), on.curriculum(), on.sheets(), zone)
                         .asked(answered.stream()
                                 .filter(answer -> answer.about().contains(kept.id()))
                                 .map(answer -> answer.fact(zone))
-                                .toList()))
+                                .toList()));
+        return Stream.concat(whole(carcase, answered, on).stream(), pieces).toList();
+    }
+
+    /** The weight of the carcase with what was asked about it, once anything was. */
+    private Optional<ReadingView> whole(Carcase carcase, List<SlipAnswer> answered, Weighed on) {
+        List<Fact> asked = answered.stream()
+                .filter(SlipAnswer::isAboutCarcase)
+                .map(answer -> answer.fact(zone))
                 .toList();
+        return asked.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        ReadingView.ofCarcase(carcase, on.curriculum(), zone).asked(asked));
     }
 
     private static String name(Weighed on, KeptReading kept) {
