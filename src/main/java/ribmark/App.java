@@ -14,6 +14,7 @@ import ribmark.basics.Refused;
 import ribmark.blocksheet.BlockPages;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.ClosingPages;
+import ribmark.blocksheet.CountPages;
 import ribmark.blocksheet.MarkPages;
 import ribmark.blocksheet.OpeningPages;
 import ribmark.blocksheet.SheetPages;
@@ -39,6 +40,7 @@ import ribmark.evidence.Verification;
 import ribmark.export.ExportPages;
 import ribmark.export.ReportPages;
 import ribmark.feedback.FeedbackPages;
+import ribmark.moved.MovedPages;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
@@ -105,6 +107,7 @@ public final class App implements AutoCloseable {
         new BoneMapPages(map).addTo(routes);
         BonePictures pictures = new BonePictures(map);
         new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        new MovedPages(stores.content.curriculum(), pictures::ran).addTo(routes);
         new StagePages(stores.content.curriculum(), pictures).addTo(routes);
         new WordPages(stores.content.curriculum()).addTo(routes);
         addStudy(pictures);
@@ -113,7 +116,7 @@ public final class App implements AutoCloseable {
         addBlockSheets();
         addStandings();
         new AtTheScale(stores, settings.zone()).addTo(routes);
-        addFeedback();
+        addFeedback(pictures);
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
@@ -124,12 +127,13 @@ public final class App implements AutoCloseable {
         new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 
-    private void addFeedback() {
+    private void addFeedback(BonePictures pictures) {
         new FeedbackPages(
                         stores.sheets,
                         stores.replies,
                         stores.weighed,
-                        stores.content.curriculum().breakdown(),
+                        stores.content::curriculum,
+                        pictures,
                         settings.zone())
                 .addTo(routes);
         new MyPages(stores.standings, stores.replies, stores.practising).addTo(routes);
@@ -140,6 +144,7 @@ public final class App implements AutoCloseable {
         new TodayPages(stores.sheets, stores.carcases, curriculum, clock, settings.zone()).addTo(routes);
         new OpeningPages(stores.sheets, stores.carcases, stores.people, curriculum).addTo(routes);
         new SheetPages(stores.sheets, curriculum, settings.zone()).addTo(routes);
+        new CountPages(stores.sheets, stores.carcases, curriculum, settings.zone()).addTo(routes);
         BlockPages block = new BlockPages(stores.sheets, curriculum);
         block.addTo(routes);
         new MarkPages(block, stores.sheets, clock).addTo(routes);

@@ -6,6 +6,7 @@ import ribmark.curriculum.Curriculum;
 import ribmark.cuttingtests.TablePages;
 import ribmark.scales.ScalePages;
 import ribmark.web.Routes;
+import ribmark.weighing.ExpectedPages;
 import ribmark.weighing.ScorePages;
 import ribmark.weighing.SlipQuestionPages;
 import ribmark.weighing.TrimPages;
@@ -48,6 +49,7 @@ final class AtTheScale {
                 .addTo(routes);
         new TablePages(stores.ownTables, stores.carcases, curriculum, zone).addTo(routes);
         new ScalePages(stores.scaleChecks, curriculum, zone).addTo(routes);
+        new ExpectedPages(stores.weighed, stores.sheets, curriculum, zone).addTo(routes);
         new TrimPages(stores.weighUps, stores.weighed, stores.sheets, curriculum).addTo(routes);
     }
 }

@@ -72,7 +72,7 @@ public final class BlockPages {
     /** The sheet in the address, in the order worked. */
     Walk walk(Context ctx) {
         BlockSheet sheet = sheets.find(Ids.of(ctx.pathParam("id")), Access.signedIn(ctx));
-        return new Walk(curriculum.get().breakdown(), sheet);
+        return Walk.of(sheet, curriculum.get());
     }
 
     private static Place place(Context ctx, Walk walk) {
@@ -89,14 +89,14 @@ public final class BlockPages {
     void renderStep(Context ctx, Walk walk, Place place, Form form) {
         Acting acting = Access.signedIn(ctx);
         Map<String, Object> model = model(walk, form);
-        model.put("page", StepView.of(walk, curriculum.get(), place, acting));
+        model.put("page", StepView.of(walk, place, acting));
         ctx.render("blocksheet/step.html", model);
     }
 
     void renderReasons(Context ctx, Walk walk, Place place, Mark mark, Form form) {
         Step step = walk.step(place.stepId());
         Map<String, Object> model = model(walk, form);
-        model.put("page", StepView.of(walk, curriculum.get(), place, Access.signedIn(ctx)));
+        model.put("page", StepView.of(walk, place, Access.signedIn(ctx)));
         model.put("mark", mark.code());
         model.put("stopped", mark == Mark.STOPPED);
         model.put("title", mark == Mark.STOPPED ? "Stopped: what was seen?" : "Not yet: what was seen?");
@@ -118,7 +118,7 @@ public final class BlockPages {
         Step step = walk.step(ctx.pathParam("step"));
         Place place = new Place(step.id(), walk.side(step));
         Map<String, Object> model = model(walk, form);
-        model.put("page", StepView.of(walk, curriculum.get(), place, Access.signedIn(ctx)));
+        model.put("page", StepView.of(walk, place, Access.signedIn(ctx)));
         model.put("title", "Ask " + walk.sheet().apprentice().name());
         model.put("known", List.of(Answer.Known.values()));
         model.put(
@@ -145,7 +145,7 @@ public final class BlockPages {
 
     private static Map<String, Object> model(Walk walk, Form form) {
         Map<String, Object> model = new HashMap<>();
-        model.put("pairs", TicketStrip.of(walk.sheet()));
+        model.put("pairs", TicketStrip.of(walk));
         model.put("apprentice", walk.sheet().apprentice().name());
         model.put("form", form);
         return model;

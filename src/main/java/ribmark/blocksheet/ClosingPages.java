@@ -114,7 +114,7 @@ public final class ClosingPages {
 
     private Walk walk(Context ctx) {
         BlockSheet sheet = sheets.find(Ids.of(ctx.pathParam("id")), Access.signedIn(ctx));
-        return new Walk(curriculum.get().breakdown(), sheet);
+        return Walk.of(sheet, curriculum.get());
     }
 
     private static String address(BlockSheet sheet) {

@@ -42,13 +42,15 @@ public final class SheetPages {
     private void show(Context ctx) {
         Acting acting = Access.signedIn(ctx);
         BlockSheet sheet = sheets.find(Ids.of(ctx.pathParam("id")), acting);
-        Walk walk = new Walk(curriculum.get().breakdown(), sheet);
+        Walk walk = Walk.of(sheet, curriculum.get());
         boolean keeper = sheet.isOpen() && acting.as(Role.ASSESSOR) && sheet.isKeptBy(acting.id());
         Map<String, Object> model = new HashMap<>();
         model.put("title", sheet.apprentice().name() + " on " + sheet.carcase().name());
         model.put("pairs", TicketStrip.of(sheet, Words.day(sheet.openedAt(), zone)));
-        model.put("view", SheetView.all(walk, leadsTo(sheet, acting)));
+        model.put("view", SheetView.all(walk, leadsTo(walk, acting)));
         model.put("sheet", sheet);
+        model.put("animal", AnimalView.of(walk, zone));
+        model.put("staff", acting.as(Role.ASSESSOR) || acting.as(Role.TUTOR));
         model.put("keeper", keeper);
         model.put("marked", !sheet.marks().isEmpty());
         model.put("standing", standing(sheet, keeper));
@@ -58,8 +60,10 @@ public final class SheetPages {
         ctx.render("blocksheet/sheet.html", model);
     }
 
-    private static Function<Step, String> leadsTo(BlockSheet sheet, Acting acting) {
-        return acting.as(Role.ASSESSOR) ? step -> StepView.address(sheet, step.id()) : step -> "/steps/" + step.id();
+    private static Function<Step, String> leadsTo(Walk walk, Acting acting) {
+        return acting.as(Role.ASSESSOR)
+                ? step -> StepView.address(walk.sheet(), step.id())
+                : step -> "/steps/" + step.id() + walk.animal().query();
     }
 
     private String standing(BlockSheet sheet, boolean keeper) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
+import ribmark.curriculum.BoneWords;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.people.Acting;
@@ -11,6 +12,8 @@ import ribmark.people.Acting;
 /** One step at the block as it stands on the screen: where, what to mind, what each side holds, and where to go from here. */
 public record StepView(
         Step step,
+        String bones,
+        String showMe,
         String address,
         String at,
         String side,
@@ -34,13 +37,15 @@ public record StepView(
     /** A step beside this one. */
     public record Link(String words, String href) {}
 
-    static StepView of(Walk walk, Curriculum curriculum, Place place, Acting acting) {
+    static StepView of(Walk walk, Place place, Acting acting) {
         BlockSheet sheet = walk.sheet();
         Step step = walk.step(place.stepId());
         Optional<Mark> held = sheet.mark(place);
         boolean mayMark = sheet.isOpen() && sheet.isKeptBy(acting.id());
         return new StepView(
                 step,
+                bones(walk, step),
+                "/steps/" + step.id() + walk.animal().query(),
                 address(sheet, step.id()),
                 step.number() + " of " + walk.breakdown().steps().size(),
                 place.side().word(),
@@ -50,11 +55,24 @@ public record StepView(
                 held.filter(mark -> !mark.lacksReason()).isPresent(),
                 mayMark,
                 why(sheet),
-                buttons(curriculum),
+                buttons(walk.animal().curriculum()),
                 walk.beside(step, -1).map(other -> link(sheet, other)).orElse(null),
                 walk.beside(step, 1).map(other -> link(sheet, other)).orElse(null),
                 "/block-sheets/" + sheet.id(),
                 "/weigh-ups/" + sheet.carcase().id());
+    }
+
+    /** The bones of the landmark that the usual animal does not have there; all of them where it only has more. */
+    private static String bones(Walk walk, Step step) {
+        List<String> here = step.landmark().bones();
+        List<String> usual = walk.usual()
+                .step(step.id())
+                .map(other -> other.landmark().bones())
+                .orElse(here);
+        List<String> others =
+                here.stream().filter(bone -> !usual.contains(bone)).toList();
+        BoneWords words = new BoneWords(walk.animal().curriculum().skeleton());
+        return words.say(others.isEmpty() && !here.equals(usual) ? here : others);
     }
 
     /** The address of a step of a sheet. */

@@ -92,7 +92,7 @@ public final class TodayPages {
     }
 
     private Open row(BlockSheet sheet) {
-        Walk walk = new Walk(curriculum.get().breakdown(), sheet);
+        Walk walk = Walk.of(sheet, curriculum.get());
         String address = "/block-sheets/" + sheet.id();
         return new Open(
                 sheet.apprentice().name() + " on " + sheet.carcase().name(),

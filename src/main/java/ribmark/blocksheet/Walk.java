@@ -4,22 +4,34 @@ import java.util.List;
 import java.util.Optional;
 import ribmark.basics.NotFound;
 import ribmark.basics.Side;
+import ribmark.carcase.ThisAnimal;
 import ribmark.competence.Mark;
 import ribmark.curriculum.Breakdown;
+import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Stage;
 import ribmark.curriculum.Step;
 
 /** The way through a sheet: its steps in the order worked, and where the assessor goes from here. */
-record Walk(Breakdown breakdown, BlockSheet sheet) {
+record Walk(ThisAnimal animal, Breakdown usual, BlockSheet sheet) {
+
+    /** The sheet's own animal, as far as it was counted. */
+    static Walk of(BlockSheet sheet, Curriculum usual) {
+        return new Walk(ThisAnimal.of(sheet.carcase(), usual), usual.breakdown(), sheet);
+    }
+
+    /** The breakdown on the animal of this sheet. */
+    Breakdown breakdown() {
+        return animal.curriculum().breakdown();
+    }
 
     /** A step of the breakdown, on the sheet or not. */
     Step step(String id) {
-        return breakdown.step(id).orElseThrow(NotFound::new);
+        return breakdown().step(id).orElseThrow(NotFound::new);
     }
 
     /** The stages that have something to watch. */
     List<Stage> stages() {
-        return breakdown.stages().stream()
+        return breakdown().stages().stream()
                 .filter(stage -> !steps(stage).isEmpty())
                 .toList();
     }
@@ -33,7 +45,7 @@ record Walk(Breakdown breakdown, BlockSheet sheet) {
 
     /** The steps to be watched. */
     List<Step> steps() {
-        return breakdown.stages().stream()
+        return breakdown().stages().stream()
                 .flatMap(stage -> steps(stage).stream())
                 .toList();
     }

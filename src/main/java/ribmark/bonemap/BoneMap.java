@@ -1,18 +1,23 @@
 package ribmark.bonemap;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Formula;
 import ribmark.anatomy.Skeleton;
+import ribmark.basics.Newest;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.MapRow;
 import ribmark.curriculum.MapRow.Role;
 import ribmark.curriculum.Step;
+import ribmark.moved.Outcome;
+import ribmark.moved.Way;
 
 /** All pictures of the skeleton that the curriculum asks for. */
 public final class BoneMap {
@@ -20,9 +25,15 @@ public final class BoneMap {
     /** A bone smaller than this on the whole sheet, in square units, gets no name of its own: ours. */
     private static final double TOO_SMALL_FOR_A_NAME = 4000;
 
+    /** The pictures of so many animals beside the usual one are remembered: ours. */
+    private static final int ANIMALS = 6;
+
     private final Curriculum curriculum;
     private final Map<String, Drawing> drawings = new ConcurrentHashMap<>();
     private final Map<String, Optional<Scene>> scenes = new ConcurrentHashMap<>();
+    private final Map<String, Map<String, Scene>> ways = new ConcurrentHashMap<>();
+    private final Map<String, String> files = new ConcurrentHashMap<>();
+    private final Newest<Formula, BoneMap> others = new Newest<>(ANIMALS);
     private List<Progress> progress = List.of();
 
     /** The pictures show this curriculum's animal. */
@@ -32,6 +43,22 @@ public final class BoneMap {
 
     Curriculum curriculum() {
         return curriculum;
+    }
+
+    /** The same pictures of the animal of another reading of the same content. */
+    BoneMap on(Curriculum other) {
+        Formula formula = other.skeleton().formula();
+        return formula.equals(curriculum.skeleton().formula()) ? this : others.get(formula, f -> new BoneMap(other));
+    }
+
+    /** What tells the addresses of its pictures from those of the usual animal. */
+    String animal() {
+        return curriculum.isUsual() ? "" : "&formula=" + curriculum.skeleton().formula();
+    }
+
+    /** A file drawn once for as long as it is remembered. */
+    String file(String address, Supplier<String> drawing) {
+        return files.computeIfAbsent(address, one -> drawing.get());
     }
 
     /** The views there are, the first of them the one most is shown in. */
@@ -98,6 +125,26 @@ public final class BoneMap {
         return scene("pieces " + step.id(), step, after -> {
             Pieces pieces = new Pieces(curriculum, after, view(after));
             return Optional.of(pieces).filter(Pieces::showsSomething).map(Pieces::scene);
+        });
+    }
+
+    /** A line that ran elsewhere, by the views it can be seen in. */
+    Map<String, Scene> ran(Way way) {
+        return ways.computeIfAbsent(String.join(" ", way.words()), words -> {
+            Outcome outcome = Outcome.of(curriculum, way);
+            String last = way.line().steps().get(way.line().steps().size() - 1);
+            Progress after = progress().stream()
+                    .filter(each -> each.step().id().equals(last))
+                    .findFirst()
+                    .orElseThrow();
+            Map<String, Scene> scenes = new LinkedHashMap<>();
+            for (String view : views()) {
+                Ran ran = new Ran(outcome, after, drawing(view));
+                if (ran.showsSomething()) {
+                    scenes.put(view, ran.scene());
+                }
+            }
+            return scenes;
         });
     }
 

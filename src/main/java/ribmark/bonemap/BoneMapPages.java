@@ -5,10 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Formula;
 import ribmark.basics.NotFound;
@@ -18,6 +19,7 @@ import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.StepPicture;
 import ribmark.curriculum.Term;
+import ribmark.moved.Way;
 import ribmark.web.Allow;
 import ribmark.web.Role;
 import ribmark.web.Routes;
@@ -42,7 +44,6 @@ public final class BoneMapPages {
     private final BoneMap map;
     private final BonePictures pictures;
     private final Curriculum curriculum;
-    private final Map<String, String> drawn = new ConcurrentHashMap<>();
 
     /** The pages show this map. */
     public BoneMapPages(BoneMap map) {
@@ -56,19 +57,19 @@ public final class BoneMapPages {
         routes.page("/bones", this::bones, READERS);
         routes.file(
                 "/bone-map/steps/{step}.svg",
-                ctx -> step(ctx, map::touched, s -> s.whole(BonePictures.IN_A_PART)),
+                ctx -> step(ctx, BoneMap::touched, s -> s.whole(BonePictures.IN_A_PART)),
                 READERS);
         routes.file(
                 "/bone-map/steps/{step}/close.svg",
-                ctx -> step(ctx, map::touched, s -> s.closeUp(BonePictures.NARROW)),
+                ctx -> step(ctx, BoneMap::touched, s -> s.closeUp(BonePictures.NARROW)),
                 READERS);
         routes.file(
                 "/bone-map/steps/{step}/pieces.svg",
-                ctx -> step(ctx, map::pieces, s -> s.whole(BonePictures.IN_A_PART)),
+                ctx -> step(ctx, BoneMap::pieces, s -> s.whole(BonePictures.IN_A_PART)),
                 READERS);
         routes.file(
                 "/bone-map/steps/{step}/pieces-close.svg",
-                ctx -> step(ctx, map::pieces, s -> s.closeUp(BonePictures.NARROW)),
+                ctx -> step(ctx, BoneMap::pieces, s -> s.closeUp(BonePictures.NARROW)),
                 READERS);
         routes.file(
                 BonePictures.ASKED + "{bones}.svg", ctx -> asked(ctx, s -> s.whole(BonePictures.IN_A_PART)), READERS);
@@ -76,14 +77,28 @@ public final class BoneMapPages {
                 BonePictures.ASKED + "{bones}/close.svg",
                 ctx -> asked(ctx, s -> s.closeUp(BonePictures.NARROW)),
                 READERS);
+        String ran = BonePictures.RAN + "{line}/{towards}/{by}/{side}/{view}";
+        routes.file(ran + ".svg", ctx -> ran(ctx, s -> s.whole(BonePictures.IN_A_PART)), READERS);
+        routes.file(ran + "/close.svg", ctx -> ran(ctx, s -> s.closeUp(BonePictures.NARROW)), READERS);
         routes.file("/bone-map/{view}.svg", this::view, READERS);
         routes.file("/bone-map/{view}/{crop}.svg", this::crop, READERS);
     }
 
-    private void step(Context ctx, Function<Step, Optional<Scene>> scenes, Function<Scene, String> drawing) {
-        Step step = curriculum.breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
-        Scene scene = scenes.apply(step).orElseThrow(NotFound::new);
-        send(ctx, () -> drawing.apply(scene));
+    private void step(Context ctx, BiFunction<BoneMap, Step, Optional<Scene>> scenes, Function<Scene, String> drawing) {
+        BoneMap animal = animal(ctx);
+        Step step = animal.curriculum().breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
+        Scene scene = scenes.apply(animal, step).orElseThrow(NotFound::new);
+        send(ctx, animal, () -> drawing.apply(scene));
+    }
+
+    /** The animal asked for; a picture of one that cannot be is not there. */
+    private BoneMap animal(Context ctx) {
+        String formula = ctx.queryParam("formula");
+        try {
+            return formula == null ? map : map.on(curriculum.on(Formula.parse(formula)));
+        } catch (Refused nobodyHasIt) {
+            throw new NotFound();
+        }
     }
 
     /** Any few bones may be asked for, so these are not kept. */
@@ -97,13 +112,23 @@ public final class BoneMapPages {
         keepLong(ctx);
     }
 
+    private void ran(Context ctx, Function<Scene, String> drawing) {
+        List<String> words =
+                Stream.of("line", "towards", "by", "side").map(ctx::pathParam).toList();
+        BoneMap animal = animal(ctx);
+        Scene scene = Way.of(animal.curriculum().breakdown(), words)
+                .map(way -> animal.ran(way).get(ctx.pathParam("view")))
+                .orElseThrow(NotFound::new);
+        send(ctx, animal, () -> drawing.apply(scene));
+    }
+
     private void view(Context ctx) {
         String view = known(ctx.pathParam("view"));
         Optional<String> formula = Optional.ofNullable(ctx.queryParam("formula"));
         if (formula.isPresent()) {
             answer(ctx, map.plain(varied(view, formula.get())).whole(BonePictures.ACROSS));
         } else {
-            send(ctx, () -> map.plain(map.drawing(view)).whole(BonePictures.ACROSS));
+            send(ctx, map, () -> map.plain(map.drawing(view)).whole(BonePictures.ACROSS));
         }
     }
 
@@ -123,16 +148,16 @@ public final class BoneMapPages {
         Drawing drawing = map.drawing(known(ctx.pathParam("view")));
         String name = ctx.pathParam("crop");
         if (name.equals("whole")) {
-            send(ctx, () -> map.plain(drawing).whole(BonePictures.NARROW));
+            send(ctx, map, () -> map.plain(drawing).whole(BonePictures.NARROW));
             return;
         }
         Box box = Optional.ofNullable(drawing.crops().get(name)).orElseThrow(NotFound::new);
-        send(ctx, () -> new SvgWriter(map.plain(drawing), box, BonePictures.IN_A_PART).write());
+        send(ctx, map, () -> new SvgWriter(map.plain(drawing), box, BonePictures.IN_A_PART).write());
     }
 
     /** A picture is drawn once, and kept by the browser for as long as the content stays the same. */
-    private void send(Context ctx, Supplier<String> drawing) {
-        answer(ctx, drawn.computeIfAbsent(ctx.path(), path -> drawing.get()));
+    private void send(Context ctx, BoneMap animal, Supplier<String> drawing) {
+        answer(ctx, animal.file(ctx.path(), drawing));
         keepLong(ctx);
     }
 

@@ -3,8 +3,10 @@ package ribmark.bonemap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.StepPicture;
+import ribmark.moved.Way;
 
 /** The addresses of the pictures, their sizes and their words, for pages to show. */
 public final class BonePictures implements StepPicture.Book {
@@ -18,6 +20,9 @@ public final class BonePictures implements StepPicture.Book {
     /** Where pictures of some bones alone are. */
     static final String ASKED = "/bone-map/bones/";
 
+    /** Where pictures of lines that ran elsewhere are. */
+    static final String RAN = "/bone-map/ran/";
+
     /** A picture of more bones than that points at none of them: ours. */
     static final int MOST_ASKED = 6;
 
@@ -29,7 +34,11 @@ public final class BonePictures implements StepPicture.Book {
     }
 
     @Override
-    public List<StepPicture> of(Step step) {
+    public List<StepPicture> of(Curriculum curriculum, Step step) {
+        return new BonePictures(map.on(curriculum)).of(step);
+    }
+
+    private List<StepPicture> of(Step step) {
         String at = "/bone-map/steps/" + step.id();
         return Stream.of(
                         map.touched(step).map(scene -> picture(scene, at + ".svg", at + "/close.svg", IN_A_PART)),
@@ -46,6 +55,20 @@ public final class BonePictures implements StepPicture.Book {
                 .filter(few -> few.size() <= MOST_ASKED)
                 .flatMap(map::asked)
                 .map(scene -> picture(scene, at + ".svg", at + "/close.svg", IN_A_PART));
+    }
+
+    /** A line that ran elsewhere, in each view it can be seen in. */
+    public List<StepPicture> ran(Curriculum curriculum, Way way) {
+        return new BonePictures(map.on(curriculum)).ran(way);
+    }
+
+    private List<StepPicture> ran(Way way) {
+        return map.ran(way).entrySet().stream()
+                .map(seen -> {
+                    String at = RAN + String.join("/", way.words()) + "/" + seen.getKey();
+                    return picture(seen.getValue(), at + ".svg", at + "/close.svg", IN_A_PART);
+                })
+                .toList();
     }
 
     /** The whole skeleton in one view. */
@@ -74,7 +97,9 @@ public final class BonePictures implements StepPicture.Book {
 
     private StepPicture.File file(String address, Box box, double pixels) {
         return new StepPicture.File(
-                address + "?v=" + version(), Math.round(pixels), Math.round(box.height() * pixels / box.width()));
+                address + "?v=" + version() + map.animal(),
+                Math.round(pixels),
+                Math.round(box.height() * pixels / box.width()));
     }
 
     /** Changes when any content does, so that browsers may keep a picture for a year. */

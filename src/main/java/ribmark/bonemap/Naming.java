@@ -2,15 +2,12 @@ package ribmark.bonemap;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Part;
 import ribmark.basics.Side;
@@ -112,36 +109,8 @@ final class Naming {
         return Words.capital(words.say(ids));
     }
 
-    /** Parts of bones in words: a region by its own name where all of it is there, and what was sawn across after the rest. */
+    /** Parts of bones in words. */
     String sayParts(List<Part> parts) {
-        List<String> whole =
-                ids(parts.stream().filter(part -> part.halves().ends().isEmpty()));
-        List<String> sawn =
-                ids(parts.stream().filter(part -> !part.halves().ends().isEmpty()));
-        Set<String> regions = drawing.animal().bones().stream()
-                .map(Bone::region)
-                .distinct()
-                .filter(region -> whole.containsAll(bonesOf(region)))
-                .collect(Collectors.toCollection(LinkedHashSet::new));
-        List<String> rest = whole.stream()
-                .filter(id -> !regions.contains(
-                        drawing.animal().bone(id).orElseThrow().region()))
-                .toList();
-        List<String> said = new ArrayList<>(
-                regions.stream().map(region -> "all of the " + region).toList());
-        said.add(words.say(rest));
-        said.add(sawn.isEmpty() ? "" : "part of " + words.say(sawn));
-        return Words.capital(said.stream().filter(each -> !each.isEmpty()).collect(Collectors.joining("; ")));
-    }
-
-    private static List<String> ids(Stream<Part> parts) {
-        return parts.map(part -> part.bone().id()).distinct().toList();
-    }
-
-    private List<String> bonesOf(String region) {
-        return drawing.animal().bones().stream()
-                .filter(bone -> bone.region().equals(region))
-                .map(Bone::id)
-                .toList();
+        return Words.capital(words.sayParts(parts.stream().map(Part::name).toList()));
     }
 }

@@ -146,9 +146,11 @@ public record Carcase(
     }
 
     private OptionalInt newest(Function<Counted, OptionalInt> region) {
-        return counts.stream()
-                .map(region)
-                .filter(OptionalInt::isPresent)
-                .reduce(OptionalInt.empty(), (before, after) -> after);
+        return newestOf(region).map(region).orElse(OptionalInt.empty());
+    }
+
+    /** The newest count in which a region was counted. */
+    Optional<Counted> newestOf(Function<Counted, OptionalInt> region) {
+        return counts.stream().filter(count -> region.apply(count).isPresent()).reduce((before, after) -> after);
     }
 }

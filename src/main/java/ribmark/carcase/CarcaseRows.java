@@ -188,7 +188,8 @@ final class CarcaseRows {
                                 whole(row, "thoracic"),
                                 whole(row, "lumbar"),
                                 people.get(row.getObject("by_id", UUID.class)),
-                                moment(row, "counted_at"))))
+                                moment(row, "counted_at"),
+                                row.getLong("evidence_seq"))))
                 .list());
     }
 

@@ -7,9 +7,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Side;
@@ -22,6 +24,8 @@ public final class BoneWords {
 
     /** Bones of one name that lie on the same sides; numbers are empty for a bone that has none. */
     private record Kin(String name, Set<Side> sides) {}
+
+    private static final List<String> ENDS = List.of("near", "far");
 
     private final Map<String, Bone> byId;
 
@@ -55,6 +59,74 @@ public final class BoneWords {
         return kin.entrySet().stream()
                 .map(entry -> say(entry.getKey(), entry.getValue()))
                 .collect(Collectors.joining("; "));
+    }
+
+    /** The bones as part of a sentence: {@code left rib 6 and left costal cartilage 6}. */
+    public String inSentence(List<String> ids) {
+        return Words.list(
+                Stream.of(say(ids).split("; ")).map(BoneWords::sideFirst).toList());
+    }
+
+    private static String sideFirst(String said) {
+        return said.replaceAll("^(.*), left and right$", "$1 (left and right)")
+                .replaceAll("^(.*), (left|right)$", "$2 $1");
+    }
+
+    /**
+     * Parts of bones as words, such as {@code L6.near} and {@code T7.left}: a region by its own name where all of it is there, or all
+     * of one side of it, then whole bones, then halves split down the middle, then what was sawn across.
+     */
+    public String sayParts(List<String> parts) {
+        Map<String, Set<String>> cuts = new LinkedHashMap<>();
+        for (String part : parts) {
+            String[] names = part.split("\\.");
+            cuts.computeIfAbsent(names[0], bone -> new TreeSet<>())
+                    .addAll(List.of(names).subList(1, names.length));
+        }
+        List<String> whole =
+                new ArrayList<>(bones(cuts, halves -> halves.isEmpty() || halves.equals(Set.of("left", "right"))));
+        List<String> said = new ArrayList<>(regions(whole));
+        said.add(say(whole));
+        for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+            said.add(after(side.word() + " half of ", bones(cuts, halves -> halves.equals(Set.of(side.word())))));
+        }
+        said.add(after("part of ", bones(cuts, halves -> ENDS.stream().anyMatch(halves::contains))));
+        return said.stream().filter(words -> !words.isEmpty()).collect(Collectors.joining("; "));
+    }
+
+    /** The regions of which all bones, or all of one side, are among these; what is said so is taken out. */
+    private List<String> regions(List<String> whole) {
+        List<String> said = new ArrayList<>();
+        Map<String, List<Bone>> regions = byId.values().stream()
+                .collect(Collectors.groupingBy(Bone::region, LinkedHashMap::new, Collectors.toList()));
+        regions.forEach((region, all) -> {
+            List<String> here =
+                    all.stream().map(Bone::id).filter(whole::contains).toList();
+            if (here.size() == all.size() || isOneSide(here, all)) {
+                Side side = byId.get(here.get(0)).side();
+                said.add("all of the " + region + (here.size() == all.size() ? "" : sides(Set.of(side))));
+                whole.removeAll(here);
+            }
+        });
+        return said;
+    }
+
+    private boolean isOneSide(List<String> here, List<Bone> all) {
+        return here.size() > 1
+                && all.stream().noneMatch(Bone::isMidline)
+                && 2 * here.size() == all.size()
+                && here.stream().map(id -> byId.get(id).side()).distinct().count() == 1;
+    }
+
+    private String after(String before, List<String> ids) {
+        return ids.isEmpty() ? "" : before + say(ids).replace("; ", " and ");
+    }
+
+    private List<String> bones(Map<String, Set<String>> cuts, Predicate<Set<String>> which) {
+        return cuts.entrySet().stream()
+                .filter(cut -> byId.containsKey(cut.getKey()) && which.test(cut.getValue()))
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private static String say(Kin kin, List<Integer> numbers) {

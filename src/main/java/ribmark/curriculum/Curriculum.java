@@ -2,6 +2,7 @@ package ribmark.curriculum;
 
 import java.util.List;
 import java.util.Optional;
+import ribmark.anatomy.Formula;
 import ribmark.anatomy.Skeleton;
 import ribmark.competence.EvidenceRule;
 import ribmark.scoring.PermissibleErrors;
@@ -32,7 +33,29 @@ public record Curriculum(
         List<Scale> scales,
         Optional<PermissibleErrors> permissible,
         List<MarkWord> marks,
-        List<Source> sources) {
+        List<Source> sources,
+        Animals animals) {
+
+    /** Reads the same content for an animal with other numbers of vertebrae; refuses one the breakdown does not hold on. */
+    @FunctionalInterface
+    public interface Animals {
+
+        /** The content for this animal. */
+        Curriculum on(Formula formula);
+    }
+
+    /**
+     * The same content for an animal with these numbers of vertebrae: bones, lines, pieces and limits are those of that animal.
+     * Refuses, in one sentence, an animal that cannot be or that the breakdown does not hold on.
+     */
+    public Curriculum on(Formula formula) {
+        return formula.equals(skeleton.formula()) ? this : animals.on(formula);
+    }
+
+    /** Whether the bones are those of the animal the breakdown is written for. */
+    public boolean isUsual() {
+        return skeleton.formula().equals(breakdown.formula());
+    }
 
     /** The same content judged by other tables. */
     public Curriculum judgedBy(List<ReferenceTable> others) {
@@ -53,7 +76,8 @@ public record Curriculum(
                 scales,
                 permissible,
                 marks,
-                sources);
+                sources,
+                animals);
     }
 
     /** The cut with this id, if there is one. */

@@ -82,7 +82,7 @@ public final class StagePages {
         Collections.reverse(backwards);
         return backwards.stream()
                 .filter(step -> !step.frees().isEmpty() || !step.leaves().isEmpty())
-                .map(pictures::of)
+                .map(step -> pictures.of(curriculum, step))
                 .filter(shown -> !shown.isEmpty())
                 .map(shown -> shown.get(shown.size() - 1))
                 .findFirst();

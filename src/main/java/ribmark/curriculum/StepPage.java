@@ -11,6 +11,7 @@ import ribmark.scoring.TrimMeasure;
 public record StepPage(
         Step step,
         String sides,
+        OnAnimal animal,
         Prose how,
         String bones,
         List<Breakdown.Caution> alsoMind,
@@ -20,10 +21,30 @@ public record StepPage(
         List<Limit> limits,
         List<Breakdown.Assumption> assumptions,
         String freed,
+        boolean canRunElsewhere,
         List<Step> needs,
         Reasons reasons,
         Step before,
         Step after) {
+
+    /** The animal shown, in words, when it is not the usual one, and what keeps it on the addresses of other steps. */
+    public record OnAnimal(String words, String query) {
+
+        private static OnAnimal of(Curriculum curriculum) {
+            if (curriculum.isUsual()) {
+                return new OnAnimal("", "");
+            }
+            Object own = curriculum.skeleton().formula();
+            return new OnAnimal(
+                    "Shown on an animal with vertebrae " + inWords(own) + ", head to tail. The usual one has "
+                            + inWords(curriculum.breakdown().formula()) + ".",
+                    "?formula=" + own);
+        }
+
+        private static String inWords(Object formula) {
+            return formula.toString().replace(",", ",\u00a0");
+        }
+    }
 
     /** A criterion in words: what is watched, how it is found out, and why it cannot be outweighed, if so. */
     public record Watched(String watch, String how, String critical) {}
@@ -52,6 +73,7 @@ public record StepPage(
         return new StepPage(
                 step,
                 sides(step),
+                OnAnimal.of(curriculum),
                 Prose.of(step.how()),
                 Words.capital(
                         new BoneWords(curriculum.skeleton()).say(step.landmark().bones())),
@@ -62,6 +84,7 @@ public record StepPage(
                 curriculum.trimAt(step.id()).stream().map(StepPage::limit).toList(),
                 assumptions,
                 freed(curriculum, step),
+                !all.linesCutAt(step).isEmpty(),
                 there(step.needs(), all::step),
                 reasons(curriculum, step, alsoMind, landmarks, assumptions),
                 at > 0 ? order.get(at - 1) : null,

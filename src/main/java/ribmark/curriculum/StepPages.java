@@ -3,6 +3,8 @@ package ribmark.curriculum;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import ribmark.anatomy.Formula;
 import ribmark.basics.NotFound;
 import ribmark.basics.Words;
 import ribmark.scoring.Basis;
@@ -87,14 +89,18 @@ public final class StepPages {
     }
 
     private void one(Context ctx) {
-        Step step = curriculum.breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
+        Curriculum animal = Optional.ofNullable(ctx.queryParam("formula"))
+                .map(Formula::parse)
+                .map(curriculum::on)
+                .orElse(curriculum);
+        Step step = animal.breakdown().step(ctx.pathParam("step")).orElseThrow(NotFound::new);
         ctx.render(
                 "curriculum/step.html",
                 Map.of(
                         "page",
-                        StepPage.of(curriculum, step),
+                        StepPage.of(animal, step),
                         "pictures",
-                        pictures.of(step),
+                        pictures.of(animal, step),
                         "words",
                         words.in(List.of(step))));
     }

@@ -18,7 +18,7 @@ public record StepPicture(String heading, String title, String seen, File wide, 
     @FunctionalInterface
     public interface Book {
 
-        /** The pictures of this step, in the order looked at. */
-        List<StepPicture> of(Step step);
+        /** The pictures of this step of the curriculum, drawn on its animal, in the order looked at. */
+        List<StepPicture> of(Curriculum curriculum, Step step);
     }
 }

@@ -7,13 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 import ribmark.basics.Ids;
 import ribmark.basics.NotFound;
 import ribmark.basics.Words;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.blocksheet.BlockSheetStore;
+import ribmark.carcase.ThisAnimal;
 import ribmark.curriculum.Breakdown;
+import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
+import ribmark.curriculum.StepPicture;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.web.Allow;
@@ -39,16 +43,23 @@ public final class FeedbackPages {
     private final BlockSheetStore sheets;
     private final ReplyStore replies;
     private final WeighedCarcases weighed;
-    private final Breakdown breakdown;
+    private final Supplier<Curriculum> curriculum;
+    private final StepPicture.Book pictures;
     private final ZoneId zone;
 
-    /** The zone is the one days are shown in. */
+    /** The pictures show where on the bones something was seen; the zone is the one days are shown in. */
     public FeedbackPages(
-            BlockSheetStore sheets, ReplyStore replies, WeighedCarcases weighed, Breakdown breakdown, ZoneId zone) {
+            BlockSheetStore sheets,
+            ReplyStore replies,
+            WeighedCarcases weighed,
+            Supplier<Curriculum> curriculum,
+            StepPicture.Book pictures,
+            ZoneId zone) {
         this.sheets = sheets;
         this.replies = replies;
         this.weighed = weighed;
-        this.breakdown = breakdown;
+        this.curriculum = curriculum;
+        this.pictures = pictures;
         this.zone = zone;
     }
 
@@ -96,6 +107,8 @@ public final class FeedbackPages {
 
     private void showStep(Context ctx) {
         BlockSheet sheet = find(ctx);
+        ThisAnimal animal = ThisAnimal.of(sheet.carcase(), curriculum.get());
+        Breakdown breakdown = animal.curriculum().breakdown();
         Step step = breakdown.step(ctx.pathParam("step")).orElseThrow(NotFound::new);
         if (sheet.marksOf(step.id()).isEmpty()) {
             throw new NotFound();
@@ -106,6 +119,10 @@ public final class FeedbackPages {
         SheetFeedback feedback = SheetFeedback.of(sheet, breakdown, lines, replies.allOf(sheet.id()), zone);
         Map<String, Object> model = model(ctx, feedback, Form.blank());
         model.put("step", step);
+        model.put("showMe", "/steps/" + step.id() + animal.query());
+        model.put(
+                "bones",
+                pictures.of(animal.curriculum(), step).stream().findFirst().orElse(null));
         model.put("marks", feedback.marksInWords(step));
         model.put("seen", feedback.seenAt(step));
         model.put("stage", sheet.closing().orElseThrow().stage(step.stageId()));
@@ -138,8 +155,8 @@ public final class FeedbackPages {
     }
 
     private void render(Context ctx, BlockSheet sheet, Form form) {
-        SheetFeedback feedback =
-                SheetFeedback.of(sheet, breakdown, weighed.forSheet(sheet), replies.allOf(sheet.id()), zone);
+        SheetFeedback feedback = SheetFeedback.of(
+                sheet, curriculum.get().breakdown(), weighed.forSheet(sheet), replies.allOf(sheet.id()), zone);
         ctx.render("feedback/sheet.html", model(ctx, feedback, form));
     }
 

@@ -104,7 +104,7 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
         }
 
         Curriculum curriculum(String version) {
-            return new CurriculumReader(shelf, usual.orElseThrow()).read(version);
+            return new ReadForOthers(shelf, usual.orElseThrow(), version).read();
         }
 
         /** A breakdown that could not be read was reported; without it nothing else can be judged. */
@@ -138,6 +138,9 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             BoneNames.checkWork(shelf, animal, found);
             if (!found.any(NOT_READABLE, shelf.teaching())) {
                 Touched.check(shelf, animal, found);
+            }
+            if (!found.any(NOT_READABLE, List.of(shelf.cuts()))) {
+                Equivalents.check(shelf, animal, found);
             }
             if (!found.any(NOT_READY, shelf.work())) {
                 proof = Proof.of(shelf, animal, found);

@@ -20,6 +20,8 @@ import ribmark.curriculum.Source;
 import ribmark.curriculum.Stage;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.Term;
+import ribmark.scoring.TrimMeasure;
+import ribmark.scoring.Vertebrae;
 
 /** Turns files that were found sound into the curriculum that pages and rules use. */
 final class CurriculumReader {
@@ -34,7 +36,7 @@ final class CurriculumReader {
         this.ids = Ids.of(animal);
     }
 
-    Curriculum read(String version) {
+    Curriculum read(String version, Curriculum.Animals animals) {
         FigureReader figures = new FigureReader();
         return new Curriculum(
                 version,
@@ -45,7 +47,7 @@ final class CurriculumReader {
                 each(shelf.landmarks(), "landmarks[]", this::landmark),
                 each(shelf.terms(), "terms[]", this::term),
                 shelf.tables().stream().map(TableReader::table).toList(),
-                each(shelf.trim(), "measures[]", figures::measure),
+                trim(figures),
                 Optional.of(shelf.weighing()).filter(Node::isThere).map(ModelReader::read),
                 Optional.of(shelf.prices()).filter(Node::isThere).map(FigureReader::prices),
                 figures.rule(shelf.evidence().get("rule")),
@@ -53,7 +55,16 @@ final class CurriculumReader {
                 FigureReader.scales(shelf.scales()),
                 FigureReader.permissible(shelf.scales().get("permissible"), ""),
                 each(shelf.marks(), "marks[]", CurriculumReader::mark),
-                each(shelf.sources(), "sources[]", CurriculumReader::source));
+                each(shelf.sources(), "sources[]", CurriculumReader::source),
+                animals);
+    }
+
+    /** Limits that follow a region are those of this animal. */
+    private List<TrimMeasure> trim(FigureReader figures) {
+        Vertebrae more = Vertebrae.compared(animal.formula().toString(), text(shelf.breakdown(), "formula"));
+        return each(shelf.trim(), "measures[]", figures::measure).stream()
+                .map(measure -> measure.on(more))
+                .toList();
     }
 
     private static <T> List<T> each(Node node, String path, Function<Node, T> reading) {

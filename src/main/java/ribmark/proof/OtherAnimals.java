@@ -38,16 +38,18 @@ final class OtherAnimals {
     /** What was proven on this animal; if it does not hold there, the steps to blame are among the findings. */
     Optional<Proof> prove(Skeleton animal) {
         Findings quiet = new Findings();
+        BoneNames.checkTeaching(shelf, animal, quiet);
         BoneNames.checkWork(shelf, animal, quiet);
         Optional<Proof> proof = quiet.none() ? Proof.inAdvisedOrder(shelf, animal, quiet) : Optional.empty();
+        List<Node> numbers = new ArrayList<>(byNumber(taught(), animal));
         if (!quiet.none()) {
-            List<Node> numbers = countedByNumber(animal);
-            numbers.forEach(number -> told.putIfAbsent(number, animal.formula().toString()));
+            numbers.addAll(byNumber(worked(), animal));
             if (numbers.isEmpty()) {
                 quiet.list().forEach(problem -> tell(problem, animal));
             }
         }
-        return quiet.none() ? proof : Optional.empty();
+        numbers.forEach(number -> told.putIfAbsent(number, animal.formula().toString()));
+        return quiet.none() && numbers.isEmpty() ? proof : Optional.empty();
     }
 
     /** Told once for each number, however many animals it fails on. */
@@ -73,15 +75,27 @@ final class OtherAnimals {
                 problem.also().toArray(Also[]::new));
     }
 
-    private List<Node> countedByNumber(Skeleton animal) {
+    private List<Node> byNumber(Stream<Node> written, Skeleton animal) {
+        return written.filter(id -> namesLast(id.text(), animal)).toList();
+    }
+
+    /** Where the finger is shown the last one by its number, it points at another on every other animal, and no proof would fail. */
+    private Stream<Node> taught() {
+        return Stream.of(
+                        shelf.landmarks().all("landmarks[].bones[]").stream(),
+                        shelf.landmarks().all("landmarks[].joints[]").stream(),
+                        shelf.terms().all("terms[].bones[]").stream(),
+                        shelf.steps().stream().flatMap(step -> step.all("landmark.bones[]").stream()))
+                .flatMap(nodes -> nodes);
+    }
+
+    private Stream<Node> worked() {
         Stream<Node> done = shelf.steps().stream()
                 .flatMap(step -> step.get("operations").items().stream())
                 .flatMap(operation -> Deeds.written(operation).stream());
         Stream<Node> held =
                 Stream.concat(shelf.cuts().all("cuts[].bones[]").stream(), shelf.cuts().all("cuts[].or[]").stream());
-        List<Node> numbers = new ArrayList<>();
-        Stream.concat(done, held).filter(id -> namesLast(id.text(), animal)).forEach(numbers::add);
-        return numbers;
+        return Stream.concat(done, held);
     }
 
     private boolean namesLast(String written, Skeleton animal) {

@@ -12,6 +12,8 @@ import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
 import ribmark.cuttingtests.OwnTables;
 import ribmark.cuttingtests.OwnTables.Judging;
+import ribmark.scoring.Conditions;
+import ribmark.scoring.ReferenceTable;
 import ribmark.scoring.Vertebrae;
 import ribmark.slips.Finding;
 import ribmark.weighup.CarcaseReading;
@@ -121,6 +123,18 @@ public final class WeighedCarcases {
         CarcaseReading reading = Reckoning.reading(content, carcase);
         long record = now ? OwnTables.NOW : newest(counting(carcase));
         return ownTables.judging(content, Reckoning.conditions(content, reading), carcase.id(), record);
+    }
+
+    /** What is expected of each piece of this carcase, by the tables that may judge it, and what was weighed so far. */
+    ExpectedView.Scale expected(Carcase carcase) {
+        Curriculum content = curriculum.get();
+        CarcaseReading reading = Reckoning.reading(content, carcase);
+        Conditions conditions = Reckoning.conditions(content, reading);
+        List<ReferenceTable> tables = judging(carcase, false).tables().stream()
+                .filter(table -> table.whyNot(conditions).isEmpty())
+                .map(table -> table.under(conditions))
+                .toList();
+        return new AsExpected(tables, reading, counting(carcase));
     }
 
     /** What the weights say of slips among themselves and of moved lines; nothing where the content has no model of them. */

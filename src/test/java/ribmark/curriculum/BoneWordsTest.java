@@ -34,4 +34,15 @@ class BoneWordsTest {
         assertThat(words.say(List.of("S1.left"))).isEqualTo("sacral vertebra 1");
         assertThat(words.say(List.of())).isEmpty();
     }
+
+    @Test
+    void parts_are_said_region_by_region_then_whole_then_halved_then_sawn_across() {
+        assertThat(words.sayParts(List.of("L1.left", "L2.left", "L6.left.near", "R13L")))
+                .isEqualTo("rib 13, left; left half of lumbar vertebrae 1 and 2; part of lumbar vertebra 6");
+        assertThat(words.sayParts(List.of("S1", "S2", "S3", "S4.left", "S4.right")))
+                .isEqualTo("all of the sacrum");
+        assertThat(words.sayParts(List.of("ILIL", "ISCL", "PUBL"))).isEqualTo("all of the hip (aitch bone), left");
+        assertThat(words.sayParts(List.of("ILIL", "ISCL", "PUBR")))
+                .isEqualTo("ilium, left; ischium, left; pubis, right");
+    }
 }

@@ -11,6 +11,8 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import ribmark.anatomy.Formula;
 import ribmark.basics.Refused;
+import ribmark.basics.Side;
+import ribmark.curriculum.Curriculum;
 
 /** The lamb is proven on every animal that was published, and a step that counts by number is named. */
 class OtherAnimalsTest {
@@ -59,6 +61,59 @@ class OtherAnimalsTest {
         assertThat(problem.at().shown()).contains("saw: [\"R7(s)..R13(s)\"]");
         assertThat(problem.headline()).isEqualTo("“R7(s)..R13(s)” goes by the number of the last one of this animal.");
         assertThat(problem.help()).contains("7,14,6,4,3", "R7(s)..R(last)(s)");
+    }
+
+    /** No proof fails when the finger is shown rib 13 for the last: on fourteen ribs it only points at the wrong one. */
+    @Test
+    void a_landmark_that_counts_by_number_is_named_by_the_check_on_another_animal() {
+        String middle = text("content/lamb/middle.yaml")
+                .replace("bones: [\"R(last)(s)\", \"T(last)\", L1]", "bones: [\"R13(s)\", \"T(last)\", L1]");
+        Check onFourteen = Check.of(with("content/lamb/middle.yaml", middle), Optional.of(Formula.parse("7,14,6,4,3")));
+        Check onSevenLoin =
+                Check.of(with("content/lamb/middle.yaml", middle), Optional.of(Formula.parse("7,13,7,4,3")));
+
+        assertThat(onFourteen.problems()).extracting(ContentProblem::code).containsExactly("C028");
+        ContentProblem problem = onFourteen.problems().get(0);
+        assertThat(problem.headline()).isEqualTo("“R13(s)” goes by the number of the last one of this animal.");
+        assertThat(problem.at().file()).isEqualTo("content/lamb/middle.yaml");
+        assertThat(problem.help()).contains("7,14,6,4,3", "R(last)(s)");
+        assertThat(onSevenLoin.problems()).isEmpty();
+    }
+
+    @Test
+    void a_joint_of_a_landmark_that_counts_by_number_is_named_too() {
+        String landmarks = text("content/ovine/landmarks.yaml")
+                .replace(
+                        "joints: [\"IV-T(last)-L1\", \"ZY-T(last)-L1\"]", "joints: [\"IV-T13-L1\", \"ZY-T(last)-L1\"]");
+        Check check =
+                Check.of(with("content/ovine/landmarks.yaml", landmarks), Optional.of(Formula.parse("7,14,6,4,3")));
+
+        assertThat(check.problems()).extracting(ContentProblem::code).containsExactly("C028");
+        assertThat(check.problems().get(0).help()).contains("IV-T(last)-L1");
+    }
+
+    @Test
+    void the_curriculum_is_read_for_another_animal_and_stays_what_it_was_for_the_usual_one() {
+        Curriculum usual = Check.of(lamb).curriculum().orElseThrow();
+        Curriculum other = usual.on(Formula.parse("7,14,7,4,3"));
+
+        assertThat(other.isUsual()).isFalse();
+        assertThat(other.version()).isEqualTo(usual.version());
+        assertThat(other.cut("best-end").orElseThrow().bones(Side.RIGHT))
+                .contains("R14R.near", "T14.right")
+                .doesNotContain("R14L.near");
+        assertThat(other.breakdown()
+                        .step("best-end-and-loin")
+                        .orElseThrow()
+                        .landmark()
+                        .bones())
+                .containsExactly("R14L", "R14R", "T14", "L1");
+        assertThat(other.trimAt("best-end-and-loin").get(0).highest()).hasValue(8);
+        assertThat(usual.trimAt("best-end-and-loin").get(0).highest()).hasValue(7);
+        assertThat(other.on(Formula.parse("7,13,6,4,3")).isUsual()).isTrue();
+        assertThatThrownBy(() -> usual.on(Formula.parse("7,13,4,4,3")))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("does not hold");
     }
 
     @Test
