@@ -135,7 +135,7 @@ class DemoShowsEveryStateTest {
                         ": weighed again",
                         "kept as it was, “Weighed twice without a tray",
                         "One question is open")
-                .contains("As typed “4.680”");
+                .contains("As typed “4.630”");
     }
 
     @Test
