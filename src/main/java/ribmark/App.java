@@ -123,7 +123,7 @@ public final class App implements AutoCloseable {
     private void addStudy(BonePictures pictures) {
         Curriculum curriculum = stores.content.curriculum();
         new StudyPages(curriculum, stores.practising).addTo(routes);
-        new PracticePages(stores.practising, stores.studied, pictures::asked).addTo(routes);
+        new PracticePages(stores.practising, stores.studied, pictures::shown).addTo(routes);
         new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 

@@ -71,6 +71,13 @@ public final class BonePictures implements StepPicture.Book {
                 .toList();
     }
 
+    /** What a question shows: a line that ran elsewhere by its words, else some bones alone. */
+    public Optional<StepPicture> shown(List<String> shows) {
+        return Way.of(map.curriculum().breakdown(), shows)
+                .map(way -> ran(way).stream().findFirst())
+                .orElseGet(() -> asked(shows));
+    }
+
     /** The whole skeleton in one view. */
     StepPicture whole(String view) {
         String at = "/bone-map/" + view;
