@@ -32,7 +32,7 @@ class ArchitectureTest {
             "evidence basics database web",
             "people basics database evidence web",
             "curriculum anatomy basics competence scoring slips web",
-            "bonemap anatomy basics curriculum web",
+            "bonemap anatomy basics competence curriculum web",
             "proof anatomy basics competence curriculum scoring slips web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet anatomy basics carcase competence curriculum database evidence people web",
@@ -43,7 +43,7 @@ class ArchitectureTest {
             "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
             "drills anatomy basics curriculum",
             "study basics curriculum database drills people web",
-            "progress basics blocksheet carcase competence curriculum feedback people study web",
+            "progress basics blocksheet bonemap carcase competence curriculum feedback people study web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
             "admin anatomy basics blocksheet carcase competence curriculum database export feedback people proof scoring slips study web weighing weighup weighupfile");
 
