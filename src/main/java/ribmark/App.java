@@ -41,6 +41,7 @@ import ribmark.evidence.Verification;
 import ribmark.export.ExportPages;
 import ribmark.export.ReportPages;
 import ribmark.feedback.FeedbackPages;
+import ribmark.moved.MovedPages;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
@@ -108,6 +109,7 @@ public final class App implements AutoCloseable {
         new BoneMapPages(map).addTo(routes);
         BonePictures pictures = new BonePictures(map);
         new StepPages(stores.content.curriculum(), pictures).addTo(routes);
+        new MovedPages(stores.content.curriculum(), pictures::ran).addTo(routes);
         new StagePages(stores.content.curriculum(), pictures).addTo(routes);
         new WordPages(stores.content.curriculum()).addTo(routes);
         addStudy(pictures);
@@ -123,7 +125,7 @@ public final class App implements AutoCloseable {
     private void addStudy(BonePictures pictures) {
         Curriculum curriculum = stores.content.curriculum();
         new StudyPages(curriculum, stores.practising).addTo(routes);
-        new PracticePages(stores.practising, stores.studied, pictures::asked).addTo(routes);
+        new PracticePages(stores.practising, stores.studied, pictures::shown).addTo(routes);
         new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 

@@ -84,7 +84,7 @@ final class Stores {
         this.keptScores = new KeptScoreStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, ownTables, content::curriculum);
         this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
-        this.answering = new Answering(weighUps, weighed, slipAnswers);
+        this.answering = new Answering(weighUps, weighed, slipAnswers, carcases);
         this.reports = new Reports(standings, log, clock);
         this.exports = new ExportStore(database, log);
         this.studied = new StudyStore(database, clock);

@@ -7,6 +7,7 @@ import ribmark.scoring.TrimConformity;
 import ribmark.slips.Finding;
 import ribmark.slips.Model;
 import ribmark.weighup.Balance;
+import ribmark.weighup.Count;
 import ribmark.weighup.FindingText;
 import ribmark.weighup.PairChecked;
 import ribmark.weighup.Reading;
@@ -38,7 +39,7 @@ final class ScoreText {
         }
         score.reconciliation().ifPresent(tree -> VerdictLine.of(tree).ifPresent(line -> add(line, Reasons.of(tree))));
         score.notes().forEach(lines::add);
-        model.ifPresent(m -> score.finding(model).ifPresent(found -> said(found, new FindingText(m))));
+        model.ifPresent(m -> score.finding(model).ifPresent(found -> said(score, found, new FindingText(m))));
         for (ScoredCut cut : score.cuts()) {
             add(VerdictLine.of(cut), Reasons.of(cut));
         }
@@ -57,7 +58,10 @@ final class ScoreText {
         return lines;
     }
 
-    private void said(Finding found, FindingText text) {
+    private void said(WeighUpScore score, Finding found, FindingText text) {
+        if (found.saying().isPresent()) {
+            Count.all(score.weighUp()).forEach(count -> add(count.sentence(), List.of(Count.BEFORE)));
+        }
         List<String> said = text.lines(found);
         lines.addAll(said);
         if (explain && !said.isEmpty()) {

@@ -13,8 +13,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import ribmark.anatomy.Piece;
 import ribmark.basics.Refused;
+import ribmark.moved.Outcome;
 import ribmark.proof.ContentFiles;
 import ribmark.weighupfile.FileProblem;
 
@@ -32,7 +32,9 @@ public final class TryCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "FILE",
-            description = "UTF-8 JSON with skeleton, formula and operations; - reads standard input.")
+            description =
+                    "UTF-8 JSON with skeleton, formula and operations, or with formula and moved (breakdown, line, towards,"
+                            + " by, side) for a line that ran elsewhere; - reads standard input.")
     private String file;
 
     @Option(
@@ -65,7 +67,7 @@ public final class TryCommand implements Callable<Integer> {
                 return refusal.of(asked.problems());
             }
             Trial trial = Trial.of(asked, files());
-            return trial.problem().map(problem -> refusal.of(List.of(problem))).orElseGet(() -> print(trial.pieces()));
+            return trial.problem().map(problem -> refusal.of(List.of(problem))).orElseGet(() -> print(trial));
         } catch (Refused refused) {
             return refusal.of(List.of(new FileProblem("", refused.getMessage(), "")));
         }
@@ -75,17 +77,34 @@ public final class TryCommand implements Callable<Integer> {
         return content == null ? ContentFiles.ours() : ContentFiles.ours().under(ContentFiles.in(content));
     }
 
-    private int print(List<Piece> pieces) {
+    private int print(Trial trial) {
         PrintWriter out = spec.commandLine().getOut();
         if (format == OutputFormat.JSON) {
             ObjectNode root = JsonNodeFactory.instance.objectNode();
             ArrayNode list = root.putArray("pieces");
-            pieces.forEach(piece -> piece.names().forEach(list.addArray()::add));
+            trial.pieces().forEach(piece -> piece.names().forEach(list.addArray()::add));
+            trial.moved().ifPresent(outcome -> add(root.putObject("moved"), outcome));
             out.println(root);
         } else {
-            pieces.forEach(piece -> out.println(piece.size() + "  " + String.join(" ", piece.names())));
+            trial.pieces().forEach(piece -> out.println(piece.size() + "  " + String.join(" ", piece.names())));
+            trial.moved().ifPresent(outcome -> {
+                out.println(outcome.way().says() + ".");
+                outcome.sentences().forEach(out::println);
+            });
         }
         out.flush();
         return 0;
+    }
+
+    private static void add(ObjectNode moved, Outcome outcome) {
+        moved.put("says", outcome.way().says());
+        ArrayNode sentences = moved.putArray("sentences");
+        outcome.sentences().forEach(sentences::add);
+        ArrayNode bones = moved.putArray("bones");
+        outcome.rows()
+                .forEach(row -> bones.addObject()
+                        .put("bone", row.part())
+                        .put("shouldBeIn", row.shouldBeIn())
+                        .put("isIn", row.isIn()));
     }
 }

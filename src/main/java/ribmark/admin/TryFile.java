@@ -12,19 +12,29 @@ import java.util.List;
 import java.util.Optional;
 import ribmark.anatomy.Operation;
 import ribmark.basics.Refused;
+import ribmark.basics.Side;
 import ribmark.basics.Suggest;
 import ribmark.basics.Words;
 import ribmark.weighupfile.FileProblem;
 
 /** Operations to try on a skeleton, written as a file and read strictly: what is asked, or everything wrong with it. */
-record TryFile(String skeleton, Optional<String> formula, List<Operation> operations, List<FileProblem> problems) {
+record TryFile(
+        String skeleton,
+        Optional<String> formula,
+        List<Operation> operations,
+        Optional<Moved> moved,
+        List<FileProblem> problems) {
+
+    /** A line of a breakdown that ran elsewhere, in place of operations: the words that name it, the side last. */
+    record Moved(String breakdown, List<String> way) {}
 
     private static final ObjectReader STRICT = JsonMapper.builder()
             .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build()
             .reader();
-    private static final List<String> OF_FILE = List.of("skeleton", "formula", "operations");
+    private static final List<String> OF_FILE = List.of("skeleton", "formula", "operations", "moved");
+    private static final List<String> OF_MOVED = List.of("breakdown", "line", "towards", "by", "side");
     private static final List<String> OF_OPERATION = List.of("sever", "saw", "plane", "lift");
 
     static TryFile read(byte[] bytes) {
@@ -52,7 +62,8 @@ record TryFile(String skeleton, Optional<String> formula, List<Operation> operat
     }
 
     static TryFile refused(String at, String headline, String help) {
-        return new TryFile("", Optional.empty(), List.of(), List.of(new FileProblem(at, headline, help)));
+        return new TryFile(
+                "", Optional.empty(), List.of(), Optional.empty(), List.of(new FileProblem(at, headline, help)));
     }
 
     /** A sentence of the skeleton's own: what is the matter, a colon, and what to do. */
@@ -71,10 +82,50 @@ record TryFile(String skeleton, Optional<String> formula, List<Operation> operat
 
         TryFile file(JsonNode root) {
             only(root, "", OF_FILE);
-            String skeleton = text(root, "skeleton", true).orElse("");
+            String skeleton = text(root, "skeleton", !root.has("moved")).orElse("");
             Optional<String> formula = text(root, "formula", false);
-            List<Operation> operations = operations(root.path("operations"));
-            return new TryFile(skeleton, formula, operations, List.copyOf(problems));
+            Optional<Moved> moved = moved(root);
+            List<Operation> operations = root.has("moved") ? List.of() : operations(root.path("operations"));
+            return new TryFile(skeleton, formula, operations, moved, List.copyOf(problems));
+        }
+
+        private Optional<Moved> moved(JsonNode root) {
+            JsonNode moved = root.path("moved");
+            if (moved.isMissingNode()) {
+                return Optional.empty();
+            }
+            if (root.has("operations")) {
+                add("operations", "“operations” and “moved” stand side by side.", "Take one of the two out.");
+            }
+            if (!moved.isObject()) {
+                add("moved", "“moved” is an object in braces.", "Write breakdown, line, towards, by and side.");
+                return Optional.empty();
+            }
+            only(moved, "moved.", OF_MOVED);
+            List<String> words = new ArrayList<>();
+            OF_MOVED.forEach(name -> words.add(word(moved, name)));
+            return Optional.of(new Moved(words.get(0), List.copyOf(words.subList(1, words.size()))));
+        }
+
+        /** A word in quotes; how many places is a whole number, and no side means both. */
+        private String word(JsonNode moved, String name) {
+            JsonNode value = moved.path(name);
+            if (value.isMissingNode() && name.equals("side")) {
+                return Side.BOTH.word();
+            }
+            boolean number = name.equals("by");
+            if (value.isMissingNode()) {
+                add(
+                        "moved." + name,
+                        "“" + name + "” is missing.",
+                        "Every moved line has " + Words.list(OF_MOVED) + ".");
+            } else if (number ? !value.isInt() : !value.isTextual()) {
+                add(
+                        "moved." + name,
+                        "“" + name + "” must be " + (number ? "a whole number." : "text in quotes."),
+                        number ? "Write how many places, for example 1." : "Put it in quotes.");
+            }
+            return value.asText();
         }
 
         private void add(String at, String headline, String help) {

@@ -1,6 +1,7 @@
 package ribmark.bonemap;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.MapRow;
 import ribmark.curriculum.MapRow.Role;
 import ribmark.curriculum.Step;
+import ribmark.moved.Outcome;
+import ribmark.moved.Way;
 
 /** All pictures of the skeleton that the curriculum asks for. */
 public final class BoneMap {
@@ -28,6 +31,7 @@ public final class BoneMap {
     private final Curriculum curriculum;
     private final Map<String, Drawing> drawings = new ConcurrentHashMap<>();
     private final Map<String, Optional<Scene>> scenes = new ConcurrentHashMap<>();
+    private final Map<String, Map<String, Scene>> ways = new ConcurrentHashMap<>();
     private final Map<String, String> files = new ConcurrentHashMap<>();
     private final Newest<Formula, BoneMap> others = new Newest<>(ANIMALS);
     private List<Progress> progress = List.of();
@@ -121,6 +125,26 @@ public final class BoneMap {
         return scene("pieces " + step.id(), step, after -> {
             Pieces pieces = new Pieces(curriculum, after, view(after));
             return Optional.of(pieces).filter(Pieces::showsSomething).map(Pieces::scene);
+        });
+    }
+
+    /** A line that ran elsewhere, by the views it can be seen in. */
+    Map<String, Scene> ran(Way way) {
+        return ways.computeIfAbsent(String.join(" ", way.words()), words -> {
+            Outcome outcome = Outcome.of(curriculum, way);
+            String last = way.line().steps().get(way.line().steps().size() - 1);
+            Progress after = progress().stream()
+                    .filter(each -> each.step().id().equals(last))
+                    .findFirst()
+                    .orElseThrow();
+            Map<String, Scene> scenes = new LinkedHashMap<>();
+            for (String view : views()) {
+                Ran ran = new Ran(outcome, after, drawing(view));
+                if (ran.showsSomething()) {
+                    scenes.put(view, ran.scene());
+                }
+            }
+            return scenes;
         });
     }
 

@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Formula;
 import ribmark.basics.NotFound;
@@ -18,6 +19,7 @@ import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.StepPicture;
 import ribmark.curriculum.Term;
+import ribmark.moved.Way;
 import ribmark.web.Allow;
 import ribmark.web.Role;
 import ribmark.web.Routes;
@@ -75,6 +77,9 @@ public final class BoneMapPages {
                 BonePictures.ASKED + "{bones}/close.svg",
                 ctx -> asked(ctx, s -> s.closeUp(BonePictures.NARROW)),
                 READERS);
+        String ran = BonePictures.RAN + "{line}/{towards}/{by}/{side}/{view}";
+        routes.file(ran + ".svg", ctx -> ran(ctx, s -> s.whole(BonePictures.IN_A_PART)), READERS);
+        routes.file(ran + "/close.svg", ctx -> ran(ctx, s -> s.closeUp(BonePictures.NARROW)), READERS);
         routes.file("/bone-map/{view}.svg", this::view, READERS);
         routes.file("/bone-map/{view}/{crop}.svg", this::crop, READERS);
     }
@@ -105,6 +110,16 @@ public final class BoneMapPages {
                 .orElseThrow(NotFound::new);
         answer(ctx, drawing.apply(scene));
         keepLong(ctx);
+    }
+
+    private void ran(Context ctx, Function<Scene, String> drawing) {
+        List<String> words =
+                Stream.of("line", "towards", "by", "side").map(ctx::pathParam).toList();
+        BoneMap animal = animal(ctx);
+        Scene scene = Way.of(animal.curriculum().breakdown(), words)
+                .map(way -> animal.ran(way).get(ctx.pathParam("view")))
+                .orElseThrow(NotFound::new);
+        send(ctx, animal, () -> drawing.apply(scene));
     }
 
     private void view(Context ctx) {

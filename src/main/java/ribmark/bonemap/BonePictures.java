@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.StepPicture;
+import ribmark.moved.Way;
 
 /** The addresses of the pictures, their sizes and their words, for pages to show. */
 public final class BonePictures implements StepPicture.Book {
@@ -18,6 +19,9 @@ public final class BonePictures implements StepPicture.Book {
 
     /** Where pictures of some bones alone are. */
     static final String ASKED = "/bone-map/bones/";
+
+    /** Where pictures of lines that ran elsewhere are. */
+    static final String RAN = "/bone-map/ran/";
 
     /** A picture of more bones than that points at none of them: ours. */
     static final int MOST_ASKED = 6;
@@ -51,6 +55,27 @@ public final class BonePictures implements StepPicture.Book {
                 .filter(few -> few.size() <= MOST_ASKED)
                 .flatMap(map::asked)
                 .map(scene -> picture(scene, at + ".svg", at + "/close.svg", IN_A_PART));
+    }
+
+    /** A line that ran elsewhere, in each view it can be seen in. */
+    public List<StepPicture> ran(Curriculum curriculum, Way way) {
+        return new BonePictures(map.on(curriculum)).ran(way);
+    }
+
+    private List<StepPicture> ran(Way way) {
+        return map.ran(way).entrySet().stream()
+                .map(seen -> {
+                    String at = RAN + String.join("/", way.words()) + "/" + seen.getKey();
+                    return picture(seen.getValue(), at + ".svg", at + "/close.svg", IN_A_PART);
+                })
+                .toList();
+    }
+
+    /** What a question shows: a line that ran elsewhere by its words, else some bones alone. */
+    public Optional<StepPicture> shown(List<String> shows) {
+        return Way.of(map.curriculum().breakdown(), shows)
+                .map(way -> ran(way).stream().findFirst())
+                .orElseGet(() -> asked(shows));
     }
 
     /** The whole skeleton in one view. */

@@ -64,6 +64,15 @@ record Drawing(
         return all(Role.LINE).stream().filter(line -> line.of().equals(landmark));
     }
 
+    /** A line where it can run instead: the one of this name, and those of the sides in sight that are asked for. */
+    List<Shape> moved(String name, Side side) {
+        return all(Role.MOVED).stream()
+                .filter(line -> line.id().equals(name)
+                        || line.id().equals(name + "-L") && side != Side.RIGHT
+                        || line.id().equals(name + "-R") && side != Side.LEFT)
+                .toList();
+    }
+
     /** The limb or region a bone belongs to. */
     String group(String bone) {
         return groups.getOrDefault(bone, "");

@@ -56,35 +56,45 @@ final class Halving {
         return inside;
     }
 
-    /** The near or far part of a bone sawn along a line: near is where its near joints lead. */
+    /** The near or far part of a bone sawn along a line: near is where its near joints lead, far where its far ones do. */
     Optional<List<MapPoint>> part(String bone, Stream<Shape> lines, End end) {
-        Optional<MapPoint> neighbour = neighbour(bone);
         return drawing.bone(bone)
-                .flatMap(shape ->
-                        neighbour.flatMap(near -> nearest(lines, shape).map(line -> {
+                .flatMap(shape -> nearest(lines, shape))
+                .flatMap(line -> neighbours(bone)
+                        .max(Comparator.comparingDouble(to -> distance(line, to.middle())))
+                        .map(to -> {
                             List<MapPoint> one = side(line.curve(), true);
-                            boolean oneIsNear = inside(near, one);
-                            return oneIsNear == (end == End.NEAR) ? one : side(line.curve(), false);
-                        })));
+                            boolean oneIsAsked = inside(to.middle(), one) == (end == to.end());
+                            return oneIsAsked ? one : side(line.curve(), false);
+                        }));
     }
 
     private static Optional<Shape> nearest(Stream<Shape> lines, Shape bone) {
         MapPoint middle = bone.box().middle();
-        return lines.min(Comparator.comparingDouble(line -> line.curve().flat().stream()
-                .mapToDouble(point -> point.minus(middle).length())
-                .min()
-                .orElse(FAR)));
+        return lines.min(Comparator.comparingDouble(line -> distance(line, middle)));
     }
 
-    private Optional<MapPoint> neighbour(String bone) {
+    private static double distance(Shape line, MapPoint point) {
+        return line.curve().flat().stream()
+                .mapToDouble(each -> each.minus(point).length())
+                .min()
+                .orElse(FAR);
+    }
+
+    /** The bones joined to either end: the one that lies furthest from the line tells the ends apart best. */
+    private Stream<Neighbour> neighbours(String bone) {
         return drawing.animal().joints().stream()
                 .filter(joint -> !joint.isSoft() && joint.holds(bone))
-                .filter(joint -> end(joint, bone) == End.NEAR)
-                .map(joint -> joint.boneA().equals(bone) ? joint.boneB() : joint.boneA())
-                .flatMap(other -> drawing.bone(other).stream())
-                .map(shape -> shape.box().middle())
-                .findFirst();
+                .filter(joint -> end(joint, bone) != End.BOTH)
+                .flatMap(joint -> drawing
+                        .bone(joint.boneA().equals(bone) ? joint.boneB() : joint.boneA())
+                        .map(shape ->
+                                new Neighbour(end(joint, bone), shape.box().middle()))
+                        .stream());
     }
+
+    /** Where a bone lies that is joined to one end of another. */
+    private record Neighbour(End end, MapPoint middle) {}
 
     private static End end(Joint joint, String bone) {
         return joint.boneA().equals(bone) ? joint.endA() : joint.endB();

@@ -141,9 +141,10 @@ final class SvgWriter {
         double black = Math.max(3.4, 1.8 / scale);
         double white = Math.max(8, 4.2 / scale);
         String path = "<path d=\"" + line.shape().curve().path() + "\" fill=\"none\" stroke=\"";
-        String dashes = line.cut()
-                ? ""
-                : " stroke-dasharray=\"" + decimals(black * 12 / 3.4) + " " + decimals(black * 6 / 3.4) + "\"";
+        List<String> lengths = line.stroke().dashes().stream()
+                .map(breadths -> decimals(black * breadths))
+                .toList();
+        String dashes = lengths.isEmpty() ? "" : " stroke-dasharray=\"" + String.join(" ", lengths) + "\"";
         return "<g id=\"line-" + line.shape().id() + "\">" + path + Ink.LEAF + "\" stroke-width=\"" + decimals(white)
                 + "\"/>" + path + Ink.INK + "\" stroke-linecap=\"butt\" stroke-width=\"" + decimals(black) + "\""
                 + dashes + "/></g>\n";

@@ -142,7 +142,11 @@ final class Variation {
     }
 
     private static String owner(Shape shape) {
-        return shape.is(Role.BONE) ? shape.id() : shape.is(Role.LINE) ? "" : shape.of();
+        return shape.is(Role.BONE) ? shape.id() : isLine(shape) ? "" : shape.of();
+    }
+
+    private static boolean isLine(Shape shape) {
+        return shape.is(Role.LINE) || shape.is(Role.MOVED);
     }
 
     private double middle(String vertebra) {
@@ -155,7 +159,7 @@ final class Variation {
 
     private Shape moved(Shape shape, int at, MapPoint by, double behind, boolean fewer) {
         return switch (shape.role()) {
-            case LINE -> bowed(movedLine(shape, at, by, behind), at, fewer);
+            case LINE, MOVED -> bowed(movedLine(shape, at, by, behind), at, fewer);
             case CONTEXT -> pointByPoint(shape, by, behind);
             default -> followers.region(first(owner(shape))) > at ? shape.moved(by) : shape;
         };
@@ -170,7 +174,7 @@ final class Variation {
     }
 
     private Shape movedLine(Shape line, int at, MapPoint by, double behind) {
-        var region = followers.regionOfLine(line.id());
+        var region = followers.regionOfLine(line.is(Role.MOVED) ? line.of() : line.id());
         if (region.isPresent()) {
             return region.get() > at ? line.moved(by) : line;
         }

@@ -1,6 +1,7 @@
 package ribmark.carcase;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -11,13 +12,14 @@ import ribmark.basics.Weight;
 import ribmark.basics.Words;
 import ribmark.people.Person;
 
-/** One body on the rail: what was recorded at intake, and every later decision and count, oldest first. */
+/** One body on the rail: what was recorded at intake, and every later decision, count and weight, oldest first. */
 public record Carcase(
         UUID id,
         int number,
         Intake intake,
         List<Decided> decisions,
         List<Counted> counts,
+        List<Reweighed> weights,
         Person recordedBy,
         Instant recordedAt) {
 
@@ -25,6 +27,7 @@ public record Carcase(
     public Carcase {
         decisions = List.copyOf(decisions);
         counts = List.copyOf(counts);
+        weights = List.copyOf(weights);
     }
 
     /** What it is called in a sentence: {@code lamb 31}; kind and number do not part. */
@@ -52,9 +55,21 @@ public record Carcase(
         return intake.checks();
     }
 
-    /** Its weight on our own scale. */
+    /** Its weight on our own scale, as last weighed. */
     public Weight ownWeight() {
-        return intake.own().weight();
+        return lastWeighed().map(Reweighed::weight).orElse(intake.own().weight());
+    }
+
+    /** The newest weight after the one of the intake, if there is one. */
+    public Optional<Reweighed> lastWeighed() {
+        return weights.stream().reduce((before, after) -> after);
+    }
+
+    /** The same carcase, had it weighed this when it was last weighed. */
+    public Carcase weighing(Weight other) {
+        List<Reweighed> more = new ArrayList<>(weights);
+        more.add(new Reweighed(other, Optional.empty(), scaleId(), recordedBy, recordedAt, 0));
+        return new Carcase(id, number, intake, decisions, counts, more, recordedBy, recordedAt);
     }
 
     /** Whether it was hot on our own scale. */
@@ -62,9 +77,9 @@ public record Carcase(
         return intake.own().hot();
     }
 
-    /** The scale it was weighed on. */
+    /** The scale it was last weighed on. */
     public String scaleId() {
-        return intake.scaleId();
+        return lastWeighed().map(Reweighed::scaleId).orElse(intake.scaleId());
     }
 
     /** Whether kidneys and their fat were still in it. */
@@ -79,7 +94,7 @@ public record Carcase(
 
     /** Weight with its dressing, which never part: {@code 20.120 kg cold, kidneys in}. */
     public String weightInWords() {
-        return intake.own() + ", kidneys " + checks().kidneys();
+        return new Weighed(ownWeight(), hot()) + ", kidneys " + checks().kidneys();
     }
 
     /** The newest decision with its reason: the one that counts. */

@@ -112,6 +112,7 @@ final class CarcaseRows {
     List<Carcase> all() {
         Map<UUID, List<Decided>> decisions = decisions();
         Map<UUID, List<Counted>> counts = counts();
+        Map<UUID, List<Reweighed>> weights = weights();
         Map<Long, Map<String, String>> words = log.words(records("carcases"));
         return handle.createQuery("select * from carcases order by number desc")
                 .map((row, ctx) -> {
@@ -122,6 +123,7 @@ final class CarcaseRows {
                             intake(row, words.getOrDefault(row.getLong("evidence_seq"), Map.of())),
                             decisions.get(id),
                             counts.getOrDefault(id, List.of()),
+                            weights.getOrDefault(id, List.of()),
                             people.get(row.getObject("recorded_by_id", UUID.class)),
                             moment(row, "recorded_at"));
                 })
@@ -187,6 +189,20 @@ final class CarcaseRows {
                                 whole(row, "lumbar"),
                                 people.get(row.getObject("by_id", UUID.class)),
                                 moment(row, "counted_at"),
+                                row.getLong("evidence_seq"))))
+                .list());
+    }
+
+    private Map<UUID, List<Reweighed>> weights() {
+        return grouped(handle.createQuery("select * from carcase_weights order by evidence_seq")
+                .map((row, ctx) -> new Of<>(
+                        row.getObject("carcase_id", UUID.class),
+                        new Reweighed(
+                                new Weight(row.getLong("weight_g")),
+                                Optional.ofNullable(row.getString("weight_typed")),
+                                row.getString("scale_id"),
+                                people.get(row.getObject("by_id", UUID.class)),
+                                moment(row, "weighed_at"),
                                 row.getLong("evidence_seq"))))
                 .list());
     }

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import ribmark.basics.NotFound;
+import ribmark.basics.Weight;
 import ribmark.database.Database;
 import ribmark.evidence.Entry;
 import ribmark.evidence.EvidenceLog;
@@ -17,15 +18,18 @@ import ribmark.evidence.Mirror;
 import ribmark.people.PeopleStore;
 import ribmark.people.Person;
 
-/** The carcases in the database. What was recorded is never edited: a later decision or count is a new row. */
+/** The carcases in the database. What was recorded is never edited: a later decision, count or weight is a new row. */
 public final class CarcaseStore {
+
+    private static final List<String> WEIGHED =
+            List.of("id", "carcase_id", "weight_g", "weight_typed", "scale_id", "by_id");
 
     /** The tables that say again what the log says of carcases. */
     public static final List<Mirror> MIRRORS = List.of(
             new Mirror("carcase-recorded", "carcases", CarcaseRows.FACTS),
             new Mirror("carcase-decided", "carcase_decisions", List.of("id", "carcase_id", "decision", "by_id")),
-            new Mirror(
-                    "carcase-counted", "carcase_counts", List.of("id", "carcase_id", "thoracic", "lumbar", "by_id")));
+            new Mirror("carcase-counted", "carcase_counts", List.of("id", "carcase_id", "thoracic", "lumbar", "by_id")),
+            new Mirror("carcase-weighed", "carcase_weights", CarcaseStore.WEIGHED));
 
     private final Database database;
     private final EvidenceLog log;
@@ -115,6 +119,29 @@ public final class CarcaseStore {
                         .fact("thoracic", ribs)
                         .fact("lumbar", loin)
                         .fact("by_id", by.id()))));
+    }
+
+    /** Adds a later weight on the scale it was weighed on before, as typed unless it was taken over, and answers its id. */
+    public UUID weighAgain(Carcase carcase, Weight weight, Optional<String> typed, Person by) {
+        UUID id = UUID.randomUUID();
+        database.write(handle -> handle.execute(
+                "insert into carcase_weights (id, carcase_id, weight_g, weight_typed, scale_id, by_id, weighed_at, evidence_seq)"
+                        + " values (?, ?, ?, ?, ?, ?, ?, ?)",
+                id,
+                carcase.id(),
+                weight.grams(),
+                typed.orElse(null),
+                carcase.scaleId(),
+                by.id(),
+                clock.instant(),
+                log.append(Entry.of("carcase-weighed")
+                        .fact("id", id)
+                        .fact("carcase_id", carcase.id())
+                        .fact("weight_g", weight.grams())
+                        .fact("weight_typed", typed.orElse(null))
+                        .fact("scale_id", carcase.scaleId())
+                        .fact("by_id", by.id()))));
+        return id;
     }
 
     private void insert(Handle handle, UUID carcase, Decision decision, String reason, Person by) {

@@ -120,6 +120,10 @@ public record CarcaseView(Carcase carcase, Curriculum curriculum, Acting reader,
 
     /** What was looked at, line by line. */
     public List<Fact> checks() {
+        return Stream.concat(looked().stream(), weighedAgain()).toList();
+    }
+
+    private List<Fact> looked() {
         Checks checks = carcase.checks();
         return facts(
                 new Fact("Our own scale", carcase.intake().own() + ", " + scaleWords()),
@@ -130,6 +134,13 @@ public record CarcaseView(Carcase carcase, Curriculum curriculum, Acting reader,
                 new Fact("Age", checks.age().words()),
                 new Fact("Spinal cord", checks.cord().words()),
                 new Fact("Recorded by", carcase.recordedBy().name() + ", " + Words.moment(carcase.recordedAt(), zone)));
+    }
+
+    private Stream<Fact> weighedAgain() {
+        return carcase.weights().stream()
+                .map(again -> new Fact(
+                        again.text().isPresent() ? "Weighed again" : "Weight taken over",
+                        again.weight() + ", " + again.by().name() + ", " + Words.moment(again.at(), zone)));
     }
 
     private static List<Fact> facts(Fact... facts) {

@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Side;
@@ -58,6 +59,17 @@ public final class BoneWords {
         return kin.entrySet().stream()
                 .map(entry -> say(entry.getKey(), entry.getValue()))
                 .collect(Collectors.joining("; "));
+    }
+
+    /** The bones as part of a sentence: {@code left rib 6 and left costal cartilage 6}. */
+    public String inSentence(List<String> ids) {
+        return Words.list(
+                Stream.of(say(ids).split("; ")).map(BoneWords::sideFirst).toList());
+    }
+
+    private static String sideFirst(String said) {
+        return said.replaceAll("^(.*), left and right$", "$1 (left and right)")
+                .replaceAll("^(.*), (left|right)$", "$2 $1");
     }
 
     /**

@@ -30,6 +30,8 @@ public record MapRow(
         HIDDEN,
         /** A cut that has a name, and the landmark it runs by. */
         LINE,
+        /** A cut where it can run instead of where it belongs, and the line it belongs to. */
+        MOVED,
         /** One spot on a bone. */
         LANDMARK,
         /** The soft outline around the bones. */

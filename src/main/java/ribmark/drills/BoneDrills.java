@@ -68,7 +68,7 @@ final class BoneDrills implements DrillMaker {
     /** The bones that lie where this one lies and are joined to all of these. */
     private Stream<Bone> fits(Bone like, List<String> joinedTo) {
         return skeleton.bones().stream()
-                .filter(bone -> fault(like, joinedTo, bone).isEmpty());
+                .filter(bone -> liesLike(like, bone) && joined.get(bone.id()).containsAll(joinedTo));
     }
 
     @Override
@@ -111,6 +111,10 @@ final class BoneDrills implements DrillMaker {
                         .stream());
     }
 
+    private static boolean liesLike(Bone one, Bone other) {
+        return one.region().equals(other.region()) && one.side() == other.side();
+    }
+
     private static boolean sameSide(Bone bone, Clue clue) {
         return bone.side() == clue.bone().side();
     }
@@ -121,8 +125,7 @@ final class BoneDrills implements DrillMaker {
 
     /** Why a bone is not the one described; nothing when it fits. */
     private Optional<String> fault(Bone described, List<String> joinedTo, Bone bone) {
-        boolean elsewhere = !bone.region().equals(described.region()) || bone.side() != described.side();
-        return elsewhere
+        return !liesLike(described, bone)
                 ? Optional.of(whole(bone))
                 : joinedTo.stream()
                         .filter(other -> !joined.get(bone.id()).contains(other))

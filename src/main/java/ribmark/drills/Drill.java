@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 
 /**
  * A question made from the skeleton and the files: what is given, by ids; what is asked; the choices, of which just one is
- * right; and the bones a picture of it would show.
+ * right; and what a picture of it would show: bones by their ids, or a line that ran elsewhere by its words.
  */
 public record Drill(
         DrillKind kind, List<String> given, String ask, List<Choice> choices, int right, List<String> shows) {

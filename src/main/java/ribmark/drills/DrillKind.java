@@ -8,6 +8,7 @@ public enum DrillKind {
     ORDER("order", "What comes before what"),
     FREE("free", "What comes free"),
     CUT("cut", "Which cut is this"),
+    MOVED("moved", "A line that ran elsewhere"),
     WORD("word", "Trade word and bones");
 
     private final String code;

@@ -11,6 +11,9 @@ import ribmark.curriculum.Curriculum;
 /** Every kind of question that can be made from one curriculum. */
 public final class Drills {
 
+    /** Seeds that follow each other would all begin alike; multiplied by this odd number they lie far apart. */
+    private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
     private final List<DrillMaker> makers;
     private final Map<DrillKind, Map<String, Subject>> subjects = new EnumMap<>(DrillKind.class);
 
@@ -30,6 +33,7 @@ public final class Drills {
                 new JointDrills(worked, words),
                 new FreeDrills(worked, curriculum),
                 new CutDrills(worked, words),
+                new MovedDrills(curriculum, words),
                 new WordDrills(places, words));
         makers.forEach(maker -> subjects.put(maker.kind(), byId(maker)));
     }
@@ -51,7 +55,7 @@ public final class Drills {
 
     /** Any question, by chance; the same seed makes the same question. */
     public Drill any(long seed) {
-        Random random = new Random(seed);
+        Random random = new Random(seed * SPREAD);
         DrillMaker maker = Drill.oneOf(makers, random);
         return maker.make(Drill.oneOf(subjects(maker.kind()), random), random);
     }

@@ -37,17 +37,12 @@ final class InWords {
 
     /** One bone: {@code left rib 7}. */
     String bone(String id) {
-        return sided(bones.say(List.of(id)));
-    }
-
-    private static String sided(String said) {
-        return said.replaceAll("^(.*), left and right$", "$1 (left and right)")
-                .replaceAll("^(.*), (left|right)$", "$2 $1");
+        return bones.inSentence(List.of(id));
     }
 
     /** Several bones or parts of bones, neighbours as one run. */
     String bones(List<String> ids) {
-        return Words.list(said(ids).map(InWords::sided).toList());
+        return bones.inSentence(ids);
     }
 
     /** Several bones without their sides, where both are meant. */

@@ -36,6 +36,8 @@ final class BoneNames {
         names.areBones(shelf.landmarks(), "landmarks[].bones[]");
         names.areJoints(shelf.landmarks(), "landmarks[].joints[]");
         names.areBones(shelf.terms(), "terms[].bones[]");
+        names.areBones(shelf.cuts(), "cuts[].same-as[].bones[]");
+        names.areBones(shelf.cuts(), "cuts[].same-as[].differs[]");
         shelf.stages().forEach(stage -> names.areBones(stage, "steps[].landmark.bones[]"));
     }
 

@@ -139,6 +139,9 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             if (!found.any(NOT_READABLE, shelf.teaching())) {
                 Touched.check(shelf, animal, found);
             }
+            if (!found.any(NOT_READABLE, List.of(shelf.cuts()))) {
+                Equivalents.check(shelf, animal, found);
+            }
             if (!found.any(NOT_READY, shelf.work())) {
                 proof = Proof.of(shelf, animal, found);
             }

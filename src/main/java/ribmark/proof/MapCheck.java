@@ -38,6 +38,7 @@ final class MapCheck {
         MapCheck check = new MapCheck(rows, animal, found);
         check.noStrangers();
         check.landmarks(shelf.landmarks());
+        check.movedLines(shelf.lines());
         if (rows.size() == shelf.map().items().size()) {
             check.everyBone(shelf.bones());
         }
@@ -106,6 +107,42 @@ final class MapCheck {
                                 .orElse("Take an id from landmarks.yaml."));
             }
         });
+    }
+
+    /** A line drawn where it can run belongs to one that is drawn, and is called after the line, the end and the places. */
+    private void movedLines(Node file) {
+        List<String> known = file.all("lines[]").stream()
+                .flatMap(line -> line.all("runs[]").stream()
+                        .map(run -> String.join(
+                                "-",
+                                line.get("id").text(),
+                                run.get("towards").text(),
+                                run.get("by").text())))
+                .toList();
+        rows.forEach((node, row) -> {
+            if (row.role() == Role.MOVED && !known.contains(row.id().replaceAll("-[LR]$", ""))) {
+                stray(node.get("id"), "Nothing in lines.yaml runs as “" + row.id() + "” says.", known);
+            } else if (row.role() == Role.MOVED && !drawn(row.view()).contains(row.of())) {
+                stray(node.get("of"), "This view draws no line “" + row.of() + "”.", drawn(row.view()));
+            }
+        });
+    }
+
+    private List<String> drawn(String view) {
+        return rows.values().stream()
+                .filter(row -> row.role() == Role.LINE && row.view().equals(view))
+                .map(MapRow::id)
+                .toList();
+    }
+
+    private void stray(Node at, String headline, List<String> known) {
+        found.add(
+                "C062",
+                at,
+                headline,
+                Suggest.nearest(at.text(), known)
+                        .map(near -> "Did you mean “" + near + "”?")
+                        .orElse("Name one that is there, or take the row out."));
     }
 
     private void everyBone(Node file) {

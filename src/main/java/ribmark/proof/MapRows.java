@@ -92,7 +92,7 @@ final class MapRows {
     private boolean enough(Node row, Role role, List<MapPoint> points) {
         int fewest = switch (role) {
             case BONE, CONTEXT -> FEWEST_OF_OUTLINE;
-            case DETAIL, LINE, FIELD, CROP -> CORNERS;
+            case DETAIL, LINE, MOVED, FIELD, CROP -> CORNERS;
             default -> 1;
         };
         if (points.size() < fewest) {

@@ -96,12 +96,16 @@ final class References {
         }
     }
 
+    private void sources() {
+        shelf.all()
+                .forEach(file -> file.anywhere("rests-on")
+                        .forEach(list -> list.all("[].source").forEach(at -> point("source", at))));
+        list(shelf.cuts(), "source", "cuts[].same-as[].source");
+        list(shelf.cuts(), "source", "cuts[].same-as[].read-in");
+    }
+
     private void resolve() {
-        shelf.all().forEach(file -> {
-            file.anywhere("rests-on")
-                    .forEach(list -> list.all(ofItems("source")).forEach(at -> point("source", at)));
-            list(file, "source", "cuts[].same-as[].source");
-        });
+        sources();
         shelf.stages().forEach(stage -> {
             list(stage, "step", "steps[].needs[]");
             list(stage, "landmark", "steps[].landmark.uses[]");
@@ -125,10 +129,6 @@ final class References {
             list(table, "row", "other-counts.regions[].points[].row");
             list(table, "row", "rows[].part-of[]");
         });
-    }
-
-    private static String ofItems(String name) {
-        return "[]." + name;
     }
 
     private void list(Node file, String kind, String path) {

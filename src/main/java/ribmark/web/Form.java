@@ -29,10 +29,18 @@ public final class Form {
 
     /** Everything that was sent. */
     public static Form typed(Context ctx) {
+        return of(ctx.formParamMap());
+    }
+
+    /** Everything that was asked in the address. */
+    public static Form asked(Context ctx) {
+        return of(ctx.queryParamMap());
+    }
+
+    private static Form of(Map<String, List<String>> all) {
         Form form = new Form();
-        ctx.formParamMap()
-                .forEach((field, sent) ->
-                        form.values.put(field, sent.stream().map(Form::clean).toList()));
+        all.forEach((field, sent) ->
+                form.values.put(field, sent.stream().map(Form::clean).toList()));
         return form;
     }
 

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import ribmark.basics.Refused;
+import ribmark.basics.Weight;
 import ribmark.carcase.Carcase;
+import ribmark.carcase.CarcaseStore;
 import ribmark.people.Acting;
 import ribmark.slips.Cause;
 import ribmark.slips.Finding;
@@ -17,18 +19,63 @@ public final class Answering {
     private final WeighUpStore store;
     private final WeighedCarcases weighed;
     private final SlipAnswerStore answers;
+    private final CarcaseStore carcases;
 
-    /** Answers are kept beside the readings they are about. */
-    public Answering(WeighUpStore store, WeighedCarcases weighed, SlipAnswerStore answers) {
+    /** Answers are kept beside the readings they are about, and a later weight of a carcase beside the first. */
+    public Answering(WeighUpStore store, WeighedCarcases weighed, SlipAnswerStore answers, CarcaseStore carcases) {
         this.store = store;
+        this.carcases = carcases;
         this.weighed = weighed;
         this.answers = answers;
     }
 
     /** The question open on a carcase whose weights were looked over already. */
     Optional<Question> open(Carcase carcase, Reckoning reckoning, Optional<Finding> finding) {
-        return finding.filter(f -> !f.amongWeighed().isEmpty())
-                .flatMap(f -> Question.open(reckoning, f, answers.of(carcase.id())));
+        return finding.filter(f -> !f.amongWeighed().isEmpty()).flatMap(f -> {
+            List<SlipAnswer> given = answers.of(carcase.id());
+            return Question.open(reckoning, f, given, CarcaseQuestion.isKept(carcase, given));
+        });
+    }
+
+    /** The question open about the carcase's own weight; a piece is asked about before it where it is doubted as much. */
+    Optional<CarcaseQuestion> ofCarcase(Carcase carcase, Reckoning reckoning, Optional<Finding> finding) {
+        return open(carcase, reckoning, finding).isPresent()
+                ? Optional.empty()
+                : finding.flatMap(f -> CarcaseQuestion.open(carcase, f, answers.of(carcase.id())));
+    }
+
+    /** The same, looked over now, with everything needed to ask it. */
+    Optional<CarcaseQuestionView.Asked> askedOfCarcase(Carcase carcase) {
+        List<KeptReading> counting = weighed.counting(carcase);
+        return weighed.reckon(carcase, counting, List.of())
+                .flatMap(now -> weighed.finding(now)
+                        .flatMap(finding -> ofCarcase(carcase, now, Optional.of(finding))
+                                .map(question -> new CarcaseQuestionView.Asked(
+                                        question,
+                                        now,
+                                        weighed.reckon(carcase.weighing(question.likely()), counting, List.of()),
+                                        finding))));
+    }
+
+    /** Answers the question about the carcase's own weight; typed is what the scale showed when it was weighed again. */
+    void answer(CarcaseQuestion question, Choice choice, String typed, String why, Acting by) {
+        Optional<UUID> used = switch (choice) {
+            case USE ->
+                Optional.of(carcases.weighAgain(question.carcase(), question.likely(), Optional.empty(), by.person()));
+            case AGAIN ->
+                Optional.of(carcases.weighAgain(
+                        question.carcase(), Weight.ofKilograms(typed), Optional.of(typed.strip()), by.person()));
+            case KEEP -> Optional.empty();
+        };
+        answers.add(question, choice, used, why, by);
+    }
+
+    /** Answers whichever question is open about the carcase's own weight. */
+    public void answerOfCarcase(Carcase carcase, Choice choice, String typed, String why, Acting by) {
+        CarcaseQuestion question = askedOfCarcase(carcase)
+                .map(CarcaseQuestionView.Asked::question)
+                .orElseThrow(() -> new Refused("No question is open on the weight of " + carcase.name() + "."));
+        answer(question, choice, typed, why, by);
     }
 
     /** The same, looked over now, with everything needed to ask it. */

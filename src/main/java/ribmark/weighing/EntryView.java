@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import ribmark.basics.Weight;
 import ribmark.basics.Words;
+import ribmark.blocksheet.BlockSheet;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Stage;
 import ribmark.scales.CheckedInWords;
@@ -22,6 +24,7 @@ public record EntryView(
         List<Choice> scales,
         List<Choice> sheets,
         List<Choice> wholes,
+        String closed,
         boolean open) {
 
     private static final int TRAYS = 3;
@@ -40,13 +43,46 @@ public record EntryView(
                 on.curriculum().scales().stream()
                         .map(scale -> new Choice(scale.id(), ReadingView.scaleInWords(scale), checked.of(scale.id())))
                         .toList(),
-                sheets(on.sheets()),
+                sheets(on.open()),
                 wholes(on),
+                on.closed(),
                 open);
     }
 
     /** What the form needs to know of a carcase. */
-    record Weighed(Curriculum curriculum, Pieces pieces, List<KeptReading> counting, Map<UUID, String> sheets) {
+    record Weighed(Curriculum curriculum, Pieces pieces, List<KeptReading> counting, List<BlockSheet> seen) {
+
+        /** Every sheet that may be seen, with its names. */
+        Map<UUID, String> sheets() {
+            return names(seen.stream());
+        }
+
+        /** The sheets a weight can still count for. */
+        Map<UUID, String> open() {
+            return names(seen.stream().filter(BlockSheet::isOpen));
+        }
+
+        /** That a closed sheet changes no more; nothing while all are open. */
+        String closed() {
+            List<String> whose = seen.stream()
+                    .filter(sheet -> !sheet.isOpen())
+                    .map(sheet -> sheet.apprentice().name() + "’s")
+                    .distinct()
+                    .toList();
+            return whose.isEmpty()
+                    ? null
+                    : "Closed: " + Words.list(whose) + " sheet" + (whose.size() > 1 ? "s" : "")
+                            + ". What is weighed from now on counts for the carcase and not there.";
+        }
+
+        private static Map<UUID, String> names(Stream<BlockSheet> sheets) {
+            Map<UUID, String> names = new LinkedHashMap<>();
+            sheets.forEach(sheet -> names.put(
+                    sheet.id(),
+                    sheet.apprentice().name() + ", watched by "
+                            + sheet.assessor().name()));
+            return names;
+        }
 
         /** The stages with something to weigh. */
         List<Stage> stages() {

@@ -2,7 +2,6 @@ package ribmark.weighing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ribmark.basics.Words;
@@ -14,6 +13,7 @@ import ribmark.slips.Suspect;
 import ribmark.weighing.PageLine.Fact;
 import ribmark.weighing.PageLine.Kind;
 import ribmark.weighup.Balances;
+import ribmark.weighup.Count;
 import ribmark.weighup.FindingText;
 
 /** What the weights would fit, in lines to read and never as a finding; what was counted speaks before them. */
@@ -21,7 +21,6 @@ final class FindingLines {
 
     private static final String COUNTED = "Counted";
     private static final String OPENER = "What these numbers are worth";
-    private static final String BEFORE = "A count was seen; weights can only fit it. So it speaks first.";
 
     private final Model model;
     private final FindingText text;
@@ -68,12 +67,7 @@ final class FindingLines {
         List<PageLine> lines = new ArrayList<>();
         region(lines, "Thoracic vertebrae of " + carcase.name(), carcase.thoracic());
         region(lines, "Lumbar vertebrae of " + carcase.name(), carcase.lumbar());
-        reckoning.weighUp().trim().stream()
-                .filter(trim -> trim.measure().isCount()
-                        && trim.measure().name().toLowerCase(Locale.ROOT).startsWith("ribs "))
-                .forEach(trim -> lines.add(count(
-                        trim.measure().name() + Saying.sided(trim.side()),
-                        trim.value().toPlainString())));
+        Count.ribs(reckoning.weighUp()).forEach(ribs -> lines.add(count(ribs.what(), ribs.number())));
         return lines;
     }
 
@@ -91,7 +85,7 @@ final class FindingLines {
                 "A count speaks before the weights.",
                 "Why it comes first",
                 List.of(),
-                List.of(BEFORE));
+                List.of(Count.BEFORE));
     }
 
     private PageLine saying(Finding finding) {

@@ -16,7 +16,6 @@ import ribmark.slips.Finding;
 import ribmark.slips.Suspect;
 import ribmark.weighing.Assembly.Placed;
 import ribmark.weighing.KeptReading.Typed;
-import ribmark.weighup.Balances;
 
 /**
  * Whether something already on the list is right: the readings in doubt, how it may have come about, how probably, and whether the
@@ -35,29 +34,27 @@ record Question(Cause because, double probability, List<Doubt> doubts, boolean i
 
     /**
      * The question to put now, if there is one. What was answered by keeping it is ruled out: the next most probable one is put
-     * only when it is likelier than not among all that is left. Where the carcase's own weight is doubted more, no piece is asked
-     * about: that weight was not taken here.
+     * only when it is likelier than not among all that is left. Where the carcase's own weight is doubted more and was not kept, no
+     * piece is asked about.
      */
-    static Optional<Question> open(Reckoning reckoning, Finding finding, Collection<SlipAnswer> answers) {
+    static Optional<Question> open(
+            Reckoning reckoning, Finding finding, Collection<SlipAnswer> answers, boolean carcaseKept) {
         Set<Set<UUID>> kept =
                 answers.stream().filter(SlipAnswer::kept).map(SlipAnswer::about).collect(Collectors.toSet());
         List<Question> all = all(reckoning, finding);
         List<Question> ruledOut =
                 all.stream().filter(q -> kept.contains(q.about())).toList();
-        double left = 1 - ruledOut.stream().mapToDouble(Question::probability).sum();
-        return all.stream()
-                .filter(q -> !ruledOut.contains(q))
-                .findFirst()
-                .filter(q -> q.probability() >= ofCarcase(finding))
-                .filter(q -> ruledOut.isEmpty() || q.probability() > LIKELIER_THAN_NOT * left);
-    }
-
-    private static double ofCarcase(Finding finding) {
-        return finding.suspects().stream()
-                .filter(suspect -> suspect.cut().equals(Balances.CARCASE))
+        double ofCarcase = CarcaseQuestion.suspects(finding).stream()
                 .mapToDouble(Suspect::probability)
                 .max()
                 .orElse(0);
+        double left = 1 - ruledOut.stream().mapToDouble(Question::probability).sum() - (carcaseKept ? ofCarcase : 0);
+        boolean first = ruledOut.isEmpty() && !carcaseKept;
+        return all.stream()
+                .filter(q -> !ruledOut.contains(q))
+                .findFirst()
+                .filter(q -> carcaseKept || q.probability() >= ofCarcase)
+                .filter(q -> first || q.probability() > LIKELIER_THAN_NOT * left);
     }
 
     private static List<Question> all(Reckoning reckoning, Finding finding) {

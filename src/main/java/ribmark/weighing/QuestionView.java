@@ -33,7 +33,7 @@ public record QuestionView(
     public record Bit(String words, boolean figure) {}
 
     /** The plates: take the likely weight, weigh again, keep; and whether the likely weight was only reckoned. */
-    public record Answers(String use, String again, String keep, String keeps, boolean reckoned) {}
+    public record Answers(String use, String again, String keep, String keeps, boolean reckoned, boolean typesAgain) {}
 
     /** What a view is made of: the list as it stands, as it would stand, and what the weights say. */
     record Asked(Carcase carcase, Question question, Reckoning now, Optional<Reckoning> then, Finding finding) {}
@@ -56,7 +56,8 @@ public record QuestionView(
                         words.again(),
                         words.keep() + " and say why",
                         words.keep(),
-                        asked.question().isReckoned()));
+                        asked.question().isReckoned(),
+                        false));
     }
 
     /** The balance of the carcase, or the inner one that lists the piece in doubt. */
@@ -98,7 +99,7 @@ public record QuestionView(
                 words(bits, ", " + words.how());
             }
         }
-        outcome(bits, asked);
+        outcome(bits, asked.now(), asked.then(), asked.carcase().name());
         return bits;
     }
 
@@ -109,11 +110,11 @@ public record QuestionView(
         words(bits, " for the " + other.called() + ". The other way round, each is nearer to what is expected of it");
     }
 
-    private static void outcome(List<Bit> bits, Asked asked) {
-        Balance then = asked.then()
-                .map(Reckoning::score)
+    /** What the balance would come to. */
+    static void outcome(List<Bit> bits, Reckoning now, Optional<Reckoning> put, String carcase) {
+        Balance then = put.map(Reckoning::score)
                 .map(WeighUpScore::balance)
-                .orElse(asked.now().score().balance());
+                .orElse(now.score().balance());
         if (then.verdict() == Balance.Verdict.INCOMPLETE) {
             words(bits, ", it would go with what is on the list so far.");
             return;
@@ -126,14 +127,14 @@ public record QuestionView(
             case QUERY -> " is still a query.";
             default -> " still does not balance.";
         };
-        words(bits, (gap < 0 ? " too much and " : " and ") + asked.carcase().name() + balances);
+        words(bits, (gap < 0 ? " too much and " : " and ") + carcase + balances);
     }
 
-    private static void words(List<Bit> bits, String words) {
+    static void words(List<Bit> bits, String words) {
         bits.add(new Bit(words, false));
     }
 
-    private static void figure(List<Bit> bits, String figure) {
+    static void figure(List<Bit> bits, String figure) {
         bits.add(new Bit(figure, true));
     }
 

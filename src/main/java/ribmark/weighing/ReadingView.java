@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import ribmark.basics.Words;
+import ribmark.carcase.Carcase;
 import ribmark.curriculum.Curriculum;
 import ribmark.scoring.Scale;
 import ribmark.weighing.KeptReading.Struck;
@@ -14,7 +15,25 @@ import ribmark.weighing.PageLine.Fact;
 import ribmark.weighup.Numbers;
 
 /** One reading to look into: what was on the scale, on which scale, for whom and by whom, and why it was taken off the list. */
-public record ReadingView(UUID id, String name, String kg, List<Fact> facts, boolean counts, String why) {
+public record ReadingView(
+        UUID id, String name, String kg, List<Fact> facts, boolean counts, boolean comesOff, String why) {
+
+    /** The weight of the whole carcase: it is never taken off, only weighed again. */
+    static ReadingView ofCarcase(Carcase carcase, Curriculum curriculum, ZoneId zone) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(
+                "At intake",
+                carcase.intake().own() + ", " + carcase.recordedBy().name()));
+        carcase.weights()
+                .forEach(again -> facts.add(new Fact(
+                        again.text()
+                                .map(text -> "Weighed again, typed “" + text + "”")
+                                .orElse("Taken over"),
+                        again.weight() + ", " + again.by().name() + ", " + Words.moment(again.at(), zone))));
+        facts.add(new Fact("Scale", scaleInWords(Assembly.scale(curriculum, carcase.scaleId()))));
+        String kg = carcase.ownWeight().toString();
+        return new ReadingView(carcase.id(), carcase.title() + " whole", kg, facts, true, false, "");
+    }
 
     static ReadingView of(KeptReading kept, String name, Curriculum curriculum, Map<UUID, String> sheets, ZoneId zone) {
         Typed typed = kept.typed();
@@ -35,6 +54,7 @@ public record ReadingView(UUID id, String name, String kg, List<Fact> facts, boo
                 kept.net().toString(),
                 facts,
                 kept.counts(),
+                kept.counts(),
                 kept.struck().map(struck -> why(struck, zone)).orElse(""));
     }
 
@@ -42,7 +62,7 @@ public record ReadingView(UUID id, String name, String kg, List<Fact> facts, boo
     ReadingView asked(List<Fact> more) {
         List<Fact> all = new ArrayList<>(facts);
         all.addAll(more);
-        return new ReadingView(id, name, kg, all, counts, why);
+        return new ReadingView(id, name, kg, all, counts, comesOff, why);
     }
 
     private static String why(Struck struck, ZoneId zone) {

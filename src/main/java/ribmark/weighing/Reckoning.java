@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import ribmark.carcase.Carcase;
+import ribmark.carcase.Reweighed;
 import ribmark.curriculum.Curriculum;
 import ribmark.scoring.Conditions;
 import ribmark.scoring.Vertebrae;
@@ -52,7 +53,10 @@ final class Reckoning {
                 carcase.kidneysIn(),
                 carcase.fatClass(),
                 counted ? Optional.of(carcase.formula(usual)) : Optional.empty(),
-                Assembly.scale(curriculum, carcase.scaleId()));
+                Assembly.scale(curriculum, carcase.scaleId()),
+                carcase.lastWeighed()
+                        .flatMap(Reweighed::text)
+                        .orElse(carcase.ownWeight().kilograms()));
     }
 
     /** What tables ask of a carcase. */

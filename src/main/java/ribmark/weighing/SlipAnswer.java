@@ -13,8 +13,12 @@ import ribmark.people.Person;
 import ribmark.slips.Cause;
 import ribmark.weighing.PageLine.Fact;
 
-/** How somebody at the block answered the question whether what they typed is right; it stays with the reading. */
-public record SlipAnswer(List<UUID> readings, Cause because, Choice choice, String words, Person by, Instant at) {
+/**
+ * How somebody at the block answered the question whether what they typed is right; it stays with the reading, or where it is about
+ * none, with the weight of the carcase. {@code record} is its place in the log.
+ */
+public record SlipAnswer(
+        List<UUID> readings, Cause because, Choice choice, String words, Person by, Instant at, long record) {
 
     /** The three answers: take the likely weight, weigh the piece again, or keep what was typed and say why. */
     public enum Choice {
@@ -43,6 +47,11 @@ public record SlipAnswer(List<UUID> readings, Cause because, Choice choice, Stri
     /** Whether the reading was kept as typed; then the same is not asked again. */
     boolean kept() {
         return choice == Choice.KEEP;
+    }
+
+    /** Whether it is about the weight of the whole carcase. */
+    boolean isAboutCarcase() {
+        return readings.isEmpty();
     }
 
     /** The readings it is about, in no order. */

@@ -4,12 +4,12 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import ribmark.basics.Weight;
 import ribmark.database.Database;
 import ribmark.evidence.Entry;
@@ -38,20 +38,8 @@ public final class SlipAnswerStore {
                     "answer",
                     "used_id",
                     "other_used_id",
+                    "used_weight_id",
                     "by_id"));
-
-    private record Row(SlipAnswer answer, long record) {
-
-        SlipAnswer with(Map<String, String> words) {
-            return new SlipAnswer(
-                    answer.readings(),
-                    answer.because(),
-                    answer.choice(),
-                    words.getOrDefault("why", ""),
-                    answer.by(),
-                    answer.at());
-        }
-    }
 
     private final Database database;
     private final EvidenceLog log;
@@ -84,6 +72,20 @@ public final class SlipAnswerStore {
         insert(facts, why);
     }
 
+    /** Keeps an answer about the weight of the carcase: the weight that counts instead, where there is one, and why the old one stays. */
+    void add(CarcaseQuestion question, SlipAnswer.Choice choice, Optional<UUID> used, String why, Acting by) {
+        Map<String, Object> facts = new LinkedHashMap<>();
+        facts.put("id", UUID.randomUUID());
+        facts.put("carcase_id", question.carcase().id());
+        facts.put("because", question.because().words());
+        facts.put("chance_in_1000", Math.round(1000 * Math.min(1, question.probability())));
+        facts.put("likely_g", question.likely().grams());
+        facts.put("answer", choice.word());
+        facts.put("used_weight_id", used.orElse(null));
+        facts.put("by_id", by.id());
+        insert(facts, why);
+    }
+
     private void insert(Map<String, Object> facts, String why) {
         Map<String, Object> columns = new LinkedHashMap<>(facts);
         Entry entry = Entry.of("slip-answered");
@@ -105,29 +107,49 @@ public final class SlipAnswerStore {
     /** Every answer on a carcase, oldest first. */
     public List<SlipAnswer> of(UUID carcase) {
         Map<UUID, Person> byId = people.byId();
-        List<Row> rows = database.reading(handle -> handle.createQuery(
+        List<SlipAnswer> rows = database.reading(handle -> handle.createQuery(
                         "select * from slip_answers where carcase_id = :carcase order by evidence_seq")
                 .bind("carcase", carcase)
                 .map((row, ctx) -> read(row, byId))
                 .list());
         Map<Long, Map<String, String>> words =
-                log.words(rows.stream().map(Row::record).toList());
+                log.words(rows.stream().map(SlipAnswer::record).toList());
         return rows.stream()
-                .map(row -> row.with(words.getOrDefault(row.record(), Map.of())))
+                .map(row -> with(row, words.getOrDefault(row.record(), Map.of())))
                 .toList();
     }
 
-    private static Row read(ResultSet row, Map<UUID, Person> byId) throws SQLException {
-        List<UUID> readings = new ArrayList<>(List.of(row.getObject("reading_id", UUID.class)));
-        Optional.ofNullable(row.getObject("other_id", UUID.class)).ifPresent(readings::add);
-        SlipAnswer answer = new SlipAnswer(
+    private static SlipAnswer with(SlipAnswer answer, Map<String, String> words) {
+        return new SlipAnswer(
+                answer.readings(),
+                answer.because(),
+                answer.choice(),
+                words.getOrDefault("why", ""),
+                answer.by(),
+                answer.at(),
+                answer.record());
+    }
+
+    private static SlipAnswer read(ResultSet row, Map<UUID, Person> byId) throws SQLException {
+        List<UUID> readings = Stream.of("reading_id", "other_id")
+                .flatMap(column -> id(row, column).stream())
+                .toList();
+        return new SlipAnswer(
                 readings,
                 cause(row.getString("because")),
                 SlipAnswer.Choice.of(row.getString("answer")).orElseThrow(),
                 "",
                 byId.get(row.getObject("by_id", UUID.class)),
-                row.getObject("answered_at", OffsetDateTime.class).toInstant());
-        return new Row(answer, row.getLong("evidence_seq"));
+                row.getObject("answered_at", OffsetDateTime.class).toInstant(),
+                row.getLong("evidence_seq"));
+    }
+
+    private static Optional<UUID> id(ResultSet row, String column) {
+        try {
+            return Optional.ofNullable(row.getObject(column, UUID.class));
+        } catch (SQLException unreadable) {
+            throw new IllegalStateException(unreadable);
+        }
     }
 
     private static Cause cause(String words) {

@@ -17,9 +17,19 @@ import ribmark.web.Role;
 import ribmark.web.Routes;
 import ribmark.web.Site;
 import ribmark.weighing.SlipAnswer.Choice;
+import ribmark.weighup.Balances;
 
 /** Where an open question about a reading takes the screen while the piece is still on the block, and is answered. */
 public final class SlipQuestionPages {
+
+    private static final String OPEN_NO_MORE =
+            "This question is open no more: it was answered, or the list has changed. Look at the list.";
+
+    /** What the page offers: the three answers, the reason for keeping, or the field for weighing the carcase again. */
+    private static final String ASK = "ask";
+
+    private static final String KEEP = "keep";
+    private static final String AGAIN = "again";
 
     private final Answering answering;
     private final CarcaseStore carcases;
@@ -45,42 +55,81 @@ public final class SlipQuestionPages {
     private void show(Context ctx) {
         Carcase carcase = carcase(ctx);
         Optional<QuestionView.Asked> asked = answering.asked(carcase);
-        if (asked.isEmpty()) {
+        Optional<CarcaseQuestionView.Asked> whole =
+                asked.isPresent() ? Optional.empty() : answering.askedOfCarcase(carcase);
+        if (asked.isPresent()) {
+            render(ctx, view(ctx, asked.get()), Form.blank(), ctx.queryParam("keep") != null ? KEEP : ASK);
+        } else if (whole.isPresent()) {
+            String state = ctx.queryParam("keep") != null ? KEEP : ctx.queryParam("again") != null ? AGAIN : ASK;
+            render(ctx, view(whole.get()), Form.blank(), state);
+        } else {
             Site.see(ctx, "/weigh-ups/" + carcase.id());
-            return;
         }
-        render(ctx, asked.get(), Form.blank(), ctx.queryParam("keep") != null);
     }
 
-    private void render(Context ctx, QuestionView.Asked asked, Form form, boolean keeping) {
+    private QuestionView view(Context ctx, QuestionView.Asked asked) {
         Curriculum content = curriculum.get();
+        return QuestionView.of(
+                asked,
+                WeighUpView.strip(asked.carcase(), content),
+                Access.signedIn(ctx),
+                content.weighing().orElseThrow());
+    }
+
+    private QuestionView view(CarcaseQuestionView.Asked asked) {
+        Curriculum content = curriculum.get();
+        return CarcaseQuestionView.of(
+                asked,
+                WeighUpView.strip(asked.question().carcase(), content),
+                content.weighing().orElseThrow());
+    }
+
+    private static void render(Context ctx, QuestionView page, Form form, String state) {
         Map<String, Object> model = new HashMap<>();
-        model.put(
-                "page",
-                QuestionView.of(
-                        asked,
-                        WeighUpView.strip(asked.carcase(), content),
-                        Access.signedIn(ctx),
-                        content.weighing().orElseThrow()));
+        model.put("page", page);
         model.put("form", form);
-        model.put("keeping", keeping);
+        model.put("state", state);
         ctx.render("weighing/question.html", model);
+    }
+
+    /** Answers what is asked about the whole carcase. */
+    private void answerOfCarcase(Context ctx, Carcase carcase, Form form) {
+        CarcaseQuestionView.Asked asked = answering
+                .askedOfCarcase(carcase)
+                .filter(a -> a.question().token().equals(form.value("about")))
+                .orElseThrow(() -> new Refused(OPEN_NO_MORE));
+        Choice choice = Choice.of(form.value("answer")).orElse(Choice.KEEP);
+        if (choice == Choice.KEEP) {
+            form.words("words", "Why it stays", "Say it in a few words, for example: I read the scale again.");
+        }
+        if (choice == Choice.AGAIN) {
+            WeighUpForm.weight(form, "weight", "Weight of the carcase");
+        }
+        if (form.wrong()) {
+            render(ctx.status(422), view(asked), form, choice == Choice.KEEP ? KEEP : AGAIN);
+            return;
+        }
+        answering.answer(asked.question(), choice, form.value("weight"), form.value("words"), Access.signedIn(ctx));
+        Site.see(ctx, "/weigh-ups/" + carcase.id());
     }
 
     private void answer(Context ctx) {
         Carcase carcase = carcase(ctx);
         Form form = Form.typed(ctx);
+        if (form.value("about").startsWith(Balances.CARCASE + " ")) {
+            answerOfCarcase(ctx, carcase, form);
+            return;
+        }
         QuestionView.Asked asked = answering
                 .asked(carcase)
                 .filter(a -> a.question().token().equals(form.value("about")))
-                .orElseThrow(() -> new Refused(
-                        "This question is open no more: it was answered, or the list has changed. Look at the list."));
+                .orElseThrow(() -> new Refused(OPEN_NO_MORE));
         Choice choice = Choice.of(form.value("answer")).orElse(Choice.KEEP);
         if (choice == Choice.KEEP) {
             form.words("words", "Why it stays", "Say it in a few words, for example: I read the scale again.");
         }
         if (form.wrong()) {
-            render(ctx.status(422), asked, form, true);
+            render(ctx.status(422), view(ctx, asked), form, KEEP);
             return;
         }
         answering.answer(carcase, asked.question(), choice, form.value("words"), Access.signedIn(ctx));

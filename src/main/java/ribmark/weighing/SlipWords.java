@@ -39,18 +39,28 @@ final class SlipWords {
 
     /** How the likely weight follows from what was typed. */
     String how() {
-        return switch (question.because()) {
+        return how(question.because(), "it");
+    }
+
+    /** The same for something that is called this. */
+    static String how(Cause because, String called) {
+        return switch (because) {
             case DIGITS_SWAPPED -> "two digits the other way round";
             case DECIMAL_POINT_MOVED -> "the decimal point one place along";
             case TARE_FORGOTTEN -> "the weight of a tray taken off";
             case POUNDS_FOR_KILOGRAMS -> "read as pounds and put into kilograms";
-            default -> "about what the other pieces leave for it";
+            default -> "about what the other pieces leave for " + called;
         };
     }
 
     /** Why it is asked, in one sentence with its probability. */
     String why() {
-        String reason = switch (question.because()) {
+        return why(question.because(), question.probability(), "piece");
+    }
+
+    /** The same of a weight of this kind of thing. */
+    static String why(Cause because, double probability, String what) {
+        String reason = switch (because) {
             case DIGITS_SWAPPED -> "Two neighbouring digits changed round";
             case DECIMAL_POINT_MOVED -> "A decimal point one place off";
             case TARE_FORGOTTEN -> "A tray that was not taken off";
@@ -58,9 +68,9 @@ final class SlipWords {
             case WEIGHED_TWICE -> "One piece put on the list twice";
             case POUNDS_FOR_KILOGRAMS -> "A scale that showed pounds";
             case PIECE_MISSING -> "A piece not yet weighed";
-            case SOMETHING_ELSE -> "A weight that has nothing to do with this piece";
+            case SOMETHING_ELSE -> "A weight that has nothing to do with this " + what;
         };
-        return reason + " would explain the weights best: " + inAHundred(question.probability())
+        return reason + " would explain the weights best: " + inAHundred(probability)
                 + ", as the college’s figures stand.";
     }
 

@@ -27,6 +27,7 @@ final class WeighUpForm {
     private final List<BlockSheet> sheets;
     private final List<String> wholes;
 
+    /** Only open sheets are handed in: a closed one changes no more. */
     WeighUpForm(Form form, Pieces pieces, Curriculum curriculum, List<BlockSheet> sheets, List<String> wholes) {
         this.form = form;
         this.pieces = pieces;
@@ -65,6 +66,11 @@ final class WeighUpForm {
     }
 
     private Optional<Weight> weight(String field, String name) {
+        return weight(form, field, name);
+    }
+
+    /** A weight as typed; what cannot be one is put beside the field. */
+    static Optional<Weight> weight(Form form, String field, String name) {
         String typed = form.value(field);
         Optional<String> whyNot = Weight.whyNot(typed);
         if (whyNot.isPresent()) {
@@ -125,7 +131,7 @@ final class WeighUpForm {
 
     private Optional<UUID> sheet(Piece piece) {
         String typed = form.value("sheet");
-        if (typed.equals(NOBODY) || sheets.isEmpty()) {
+        if (typed.equals(NOBODY) || typed.isEmpty() && sheets.isEmpty()) {
             return Optional.empty();
         }
         if (typed.equals(AS_SHEETS_SAY)) {
@@ -135,7 +141,7 @@ final class WeighUpForm {
                 .filter(sheet -> sheet.id().toString().equals(typed))
                 .findFirst();
         if (chosen.isEmpty()) {
-            form.add("sheet", "Freed by: nothing was chosen. Choose a name, or nobody.");
+            form.add("sheet", "Freed by: that sheet is not open, or nothing was chosen. Choose a name, or nobody.");
         }
         return chosen.map(BlockSheet::id);
     }

@@ -4,12 +4,12 @@ import io.javalin.http.Context;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import ribmark.basics.Ids;
 import ribmark.basics.NotFound;
 import ribmark.basics.Refused;
@@ -29,6 +29,7 @@ import ribmark.web.Role;
 import ribmark.web.Routes;
 import ribmark.web.Site;
 import ribmark.weighing.EntryView.Weighed;
+import ribmark.weighing.PageLine.Fact;
 import ribmark.weighing.WeighUpView.Link;
 
 /** Where pieces are put on the scale one by one, and where the balance and every share can be read. */
@@ -88,14 +89,21 @@ public final class WeighUpPages {
         }
         Form form = Form.typed(ctx);
         Weighed on = weighedOn(carcase, Access.signedIn(ctx));
-        var typed = new WeighUpForm(form, on.pieces(), on.curriculum(), sheets.allOf(carcase.id()), on.wholes()).read();
+        List<BlockSheet> open =
+                sheets.allOf(carcase.id()).stream().filter(BlockSheet::isOpen).toList();
+        var typed = new WeighUpForm(form, on.pieces(), on.curriculum(), open, on.wholes()).read();
         if (typed.isEmpty()) {
             render(ctx.status(422), carcase, form);
             return;
         }
         store.keep(carcase.id(), typed.get(), Access.signedIn(ctx));
         String stage = "?stage=" + stage(form.value("stage"), on);
-        Site.see(ctx, "/weigh-ups/" + carcase.id() + (answering.asked(carcase).isPresent() ? "/question" : stage));
+        Site.see(ctx, "/weigh-ups/" + carcase.id() + (isAsked(carcase) ? "/question" : stage));
+    }
+
+    private boolean isAsked(Carcase carcase) {
+        return answering.asked(carcase).isPresent()
+                || answering.askedOfCarcase(carcase).isPresent();
     }
 
     private void strike(Context ctx) {
@@ -147,7 +155,7 @@ public final class WeighUpPages {
                 content,
                 Pieces.of(content, Reckoning.reading(content, carcase)),
                 counting(carcase),
-                names(seen(carcase, acting)));
+                seen(carcase, acting));
     }
 
     private List<BlockSheet> seen(Carcase carcase, Acting acting) {
@@ -163,14 +171,6 @@ public final class WeighUpPages {
         } catch (NotFound notTheirs) {
             return false;
         }
-    }
-
-    private static Map<UUID, String> names(List<BlockSheet> seen) {
-        Map<UUID, String> names = new LinkedHashMap<>();
-        seen.forEach(sheet -> names.put(
-                sheet.id(),
-                sheet.apprentice().name() + ", watched by " + sheet.assessor().name()));
-        return names;
     }
 
     private static String stage(String asked, Weighed on) {
@@ -204,7 +204,11 @@ public final class WeighUpPages {
             model.put("fits", weighed.findingLines(r, carcase, finding));
             answering
                     .open(carcase, r, finding)
-                    .ifPresent(question -> model.put("question", new SlipWords(question).title()));
+                    .map(question -> new SlipWords(question).title())
+                    .or(() -> answering
+                            .ofCarcase(carcase, r, finding)
+                            .map(question -> CarcaseQuestionView.title(question.carcase())))
+                    .ifPresent(title -> model.put("question", title));
         });
     }
 
@@ -220,13 +224,25 @@ public final class WeighUpPages {
 
     private List<ReadingView> readings(Carcase carcase, Weighed on) {
         List<SlipAnswer> answered = answers.of(carcase.id());
-        return store.of(carcase.id()).stream()
+        Stream<ReadingView> pieces = store.of(carcase.id()).stream()
                 .map(kept -> ReadingView.of(kept, name(on, kept), on.curriculum(), on.sheets(), zone)
                         .asked(answered.stream()
                                 .filter(answer -> answer.about().contains(kept.id()))
                                 .map(answer -> answer.fact(zone))
-                                .toList()))
+                                .toList()));
+        return Stream.concat(whole(carcase, answered, on).stream(), pieces).toList();
+    }
+
+    /** The weight of the carcase with what was asked about it, once anything was. */
+    private Optional<ReadingView> whole(Carcase carcase, List<SlipAnswer> answered, Weighed on) {
+        List<Fact> asked = answered.stream()
+                .filter(SlipAnswer::isAboutCarcase)
+                .map(answer -> answer.fact(zone))
                 .toList();
+        return asked.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        ReadingView.ofCarcase(carcase, on.curriculum(), zone).asked(asked));
     }
 
     private static String name(Weighed on, KeptReading kept) {

@@ -86,6 +86,20 @@ class ScoreCommandTest {
     }
 
     @Test
+    void what_was_counted_speaks_before_what_the_weights_would_fit() {
+        String json = sound().trim("fore-rib-count", "7", "1")
+                .json()
+                .replace("\"kidneys\": \"in\"", "\"kidneys\": \"in\", \"vertebrae\": \"7,14,6,4,3\"");
+        assertThat(score(json, "-")).isZero();
+        String said = out.toString();
+        assertThat(said)
+                .contains("Counted. Vertebrae from neck to tail: 7,14,6,4,3. A count speaks before the weights.");
+        assertThat(said.indexOf("Counted. fore-rib-count: 7."))
+                .isPositive()
+                .isLessThan(said.indexOf("The weights cannot"));
+    }
+
+    @Test
     void a_refused_file_names_every_problem_and_exits_with_1() {
         String json = sound().piece("haunch", "0.100").json();
         assertThat(score(json, "--format", "json", "-")).isEqualTo(1);

@@ -45,6 +45,49 @@ class TryCommandTest {
         assertThat(shell.json()).isEqualTo(tried(FORES_OFF).json());
     }
 
+    private static final String LEFT = """
+            {"moved": {"breakdown": "lamb", "line": "fores", "towards": "head", "by": 1, "side": "left"}}
+            """;
+
+    @Test
+    void a_line_that_ran_elsewhere_is_compared_with_the_one_it_should_be() throws IOException {
+        JsonNode json = tried(LEFT).json();
+        assertThat(json.path("pieces")).hasSize(2);
+        assertThat(json.path("pieces").path(0)).hasSize(76);
+        assertThat(json.path("moved").path("bones").toString())
+                .isEqualTo("[{\"bone\":\"R6L\",\"shouldBeIn\":\"the fores\",\"isIn\":\"the middle and legs\"},"
+                        + "{\"bone\":\"CC6L\",\"shouldBeIn\":\"the fores\",\"isIn\":\"the middle and legs\"}]");
+        assertThat(json.path("moved").path("says").asText())
+                .isEqualTo("The fore line ran one rib towards the head on the left");
+        assertThat(tried(FORES_OFF).json().has("moved")).isFalse();
+
+        Shell people = Shell.typed(LEFT, in -> new TryCommand(in), "-");
+        assertThat(people.out())
+                .contains("Left rib 6 and left costal cartilage 6 should be in the fores")
+                .contains("Every other bone is where it should be.");
+        assertThat(tried(LEFT.replace("{\"moved", "{\"formula\": \"7,12,6,4,3\", \"moved"))
+                        .json()
+                        .path("pieces")
+                        .path(0))
+                .hasSize(71);
+    }
+
+    @Test
+    void a_line_that_cannot_run_so_is_refused_where_it_stands() throws IOException {
+        assertThat(ats(LEFT.replace("lamb", "hare"))).containsExactly("moved.breakdown");
+        assertThat(ats(LEFT.replace("fores", "ears"))).containsExactly("moved");
+        assertThat(ats(LEFT.replace("1", "9"))).containsExactly("moved");
+        assertThat(ats(LEFT.replace("1", "\"1\""))).containsExactly("moved.by");
+        assertThat(ats(LEFT.replace("\"line\"", "\"lime\""))).containsExactly("moved.lime", "moved.line");
+        assertThat(ats(LEFT.replace("{\"moved", "{\"operations\": [], \"moved")))
+                .containsExactly("operations");
+        assertThat(ats(LEFT.replace("{\"moved", "{\"skeleton\": \"sheep\", \"moved")))
+                .containsExactly("skeleton");
+        assertThat(ats("{\"moved\": []}")).containsExactly("moved");
+        assertThat(ats(LEFT.replace("{\"moved", "{\"formula\": \"7,2,6,4,3\", \"moved")))
+                .containsExactly("formula");
+    }
+
     @Test
     void no_operations_leave_one_piece() throws IOException {
         assertThat(tried("{\"skeleton\": \"ovine\", \"operations\": []}").json().path("pieces"))

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import ribmark.anatomy.End;
+import ribmark.basics.Side;
 import ribmark.curriculum.MapPoint;
 
 /** Sawn bones are parted by their line: near lies towards the head, the spine or the trunk. */
@@ -39,6 +40,15 @@ class HalvingTest {
     @Test
     void the_arm_bone_is_near_at_the_blade_and_far_at_the_elbow() {
         assertNear("HUML", "elbow", "SCAPL", "RADL");
+    }
+
+    @Test
+    void the_wing_of_the_ilium_is_near_where_the_saw_crosses_the_slip_joint() {
+        List<Shape> line = lateral.moved("middle-tail-1", Side.LEFT);
+        List<MapPoint> wing =
+                new Halving(lateral).part("ILIL", line.stream(), End.NEAR).orElseThrow();
+        assertThat(Halving.inside(middle("L6"), wing)).isTrue();
+        assertThat(Halving.inside(middle("FEML"), wing)).isFalse();
     }
 
     private void assertNear(String bone, String landmark, String near, String far) {

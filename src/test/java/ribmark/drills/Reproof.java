@@ -16,8 +16,10 @@ import ribmark.anatomy.Plane;
 import ribmark.anatomy.Skeleton;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Cut;
+import ribmark.curriculum.Line;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.Term;
+import ribmark.moved.Way;
 
 /**
  * Says of each choice of a made question whether it is right, by another way than the one it was made in: with the slow
@@ -30,6 +32,7 @@ final class Reproof {
     private final Curriculum curriculum;
     private final Map<String, Seen> seen = new LinkedHashMap<>();
     private final Map<String, Term> terms;
+    private final Map<List<String>, Set<Set<String>>> ran = new LinkedHashMap<>();
     private final Map<Formula, Skeleton> animals = new LinkedHashMap<>();
 
     Reproof(Curriculum curriculum) {
@@ -71,6 +74,8 @@ final class Reproof {
             case ORDER -> canBeWorked(drill.given(), List.of(choice.id().split(" ")));
             case FREE -> comesFree(step(drill.given().get(0)), choice.id());
             case CUT -> isTheCut(drill.given(), cut(choice.id()));
+            case MOVED ->
+                drill.given().size() > 4 ? isThere(drill.given(), choice.id()) : wentOver(drill.given(), choice.id());
             case WORD ->
                 Set.copyOf(terms.get(drill.given().get(0)).bones())
                         .equals(Set.copyOf(terms.get(choice.id()).bones()));
@@ -138,6 +143,56 @@ final class Reproof {
         return cut(id).isBoneless() || step.operations().isEmpty()
                 ? named.contains(id)
                 : cut(id).holdings().stream().anyMatch(holding -> freed.contains(Set.copyOf(holding.parts())));
+    }
+
+    /** The piece the bone is in holds this part; nothing else is in it when it is said to lie by itself. */
+    private boolean isThere(List<String> given, String part) {
+        Set<String> piece = pieceWith(moved(given), given.get(4));
+        return part.isEmpty() ? piece.size() == 1 : piece.contains(part);
+    }
+
+    /** It went over when most of what lies around it as it should does not lie around it now. */
+    private boolean wentOver(List<String> given, String bone) {
+        Set<String> is = pieceWith(moved(given), bone);
+        Set<String> should = pieceWith(ran.computeIfAbsent(given.subList(0, 1), line -> asItShould(line(given))), bone);
+        Set<String> same = new HashSet<>(is);
+        same.retainAll(should);
+        return 2 * same.size() < should.size();
+    }
+
+    private Set<Set<String>> moved(List<String> given) {
+        return ran.computeIfAbsent(given.subList(0, 4), words -> {
+            NaiveAnimal animal = beforeLine(line(given));
+            Way.of(curriculum.breakdown(), words)
+                    .map(way -> way.run().operations().get(way.side()))
+                    .orElseThrow()
+                    .forEach(operation -> work(animal, operation));
+            return animal.pieces();
+        });
+    }
+
+    private Set<Set<String>> asItShould(Line line) {
+        NaiveAnimal animal = beforeLine(line);
+        curriculum.breakdown().steps().stream()
+                .filter(line::isCutAt)
+                .forEach(step -> step.operations().forEach(operation -> work(animal, operation)));
+        return animal.pieces();
+    }
+
+    private NaiveAnimal beforeLine(Line line) {
+        NaiveAnimal animal = new NaiveAnimal(curriculum.skeleton());
+        curriculum.breakdown().steps().stream()
+                .takeWhile(step -> !line.isCutAt(step))
+                .forEach(step -> step.operations().forEach(operation -> work(animal, operation)));
+        return animal;
+    }
+
+    private Line line(List<String> given) {
+        return curriculum.breakdown().line(given.get(0)).orElseThrow();
+    }
+
+    private static Set<String> pieceWith(Set<Set<String>> pieces, String part) {
+        return pieces.stream().filter(piece -> piece.contains(part)).findFirst().orElseThrow();
     }
 
     /** Any piece of this name may be meant, the left one or the right one. */

@@ -54,6 +54,10 @@ final class Slips {
         String number = "(?<=[A-Z])([0-9]+)";
         kind("bone number, operation", pen.within(done, number), this::another);
         kind("bone number, cut", pen.within(held, number), this::another);
+        kind(
+                "bone number, equivalent",
+                pen.within(pen.spots(CUTS, "^        (?:bones|differs): (\\[.*\\])$"), number),
+                this::another);
         kind("bone number, step's landmark", pen.within(shown, number), this::another);
         kind("bone number, landmark", pen.within(marked, number), this::another);
         String side = "(?<=[A-Z0-9])([LR])(?=[\",\\].]|[ab]?[,\\]])";

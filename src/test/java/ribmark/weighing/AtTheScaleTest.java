@@ -71,6 +71,17 @@ class AtTheScaleTest {
     }
 
     @Test
+    void the_page_holds_on_a_narrow_phone_with_its_text_doubled() {
+        Weighing pair = new Weighing(app, "20.120");
+        pair.weigh("leg-and-chump.legs-chump-on.left", "3.320");
+        pair.weigh("leg-and-chump.legs-chump-on.right", "3.275");
+        browser.size(new Dimension(320, 640)).open(pair.path());
+        browser.ask("document.documentElement.style.fontSize = '200%'");
+        assertThat(browser.text()).contains("heavier");
+        assertThat(browser.ask("return document.documentElement.scrollWidth")).isEqualTo(320L);
+    }
+
+    @Test
     void the_trim_page_holds_at_every_size() {
         BlockSheet sheet = on.sheet("Ada", Side.BOTH);
         for (Dimension size : Chromium.SIZES) {

@@ -154,15 +154,86 @@ class SlipQuestionPagesTest {
         assertThat(asked.all("button.plate--solid").get(0).text()).isEqualTo("Weigh the middle again");
     }
 
-    @Test
-    void a_carcase_doubted_more_than_any_piece_is_named_on_the_list_and_no_piece_is_asked_about() {
-        Weighing on = new Weighing(app, "21.020");
-        Page page = weighed(on, "7.310", "5.420", "6.640", "0.100", "0.610");
+    private Page carcaseSwapped(Weighing on) {
+        return weighed(on, "7.310", "5.420", "6.640", "0.100", "0.610");
+    }
 
-        assertThat(page.text())
+    @Test
+    void a_carcase_doubted_more_than_any_piece_is_asked_about_and_put_right_in_one_press() {
+        Weighing on = new Weighing(app, "21.020");
+        Page asked = carcaseSwapped(on);
+
+        assertThat(asked.heading())
+                .isEqualTo("Is the weight of " + on.lamb.name().replace('\u00a0', ' ') + " right?");
+        assertThat(asked.text())
+                .contains(
+                        "whole was written down as 21.020. With 20.120, two digits the other way round, the gap is 0.040")
+                .contains(" balances.")
+                .contains("Provisional");
+        Page list = asked.press("Use 20.120 kg");
+
+        assertThat(list.text())
                 .doesNotContain("One question is open")
-                .contains("Look again. Lamb")
-                .contains("Perhaps 20.120 kg: digits swapped.");
+                .contains("Balanced. The pieces are 0.040")
+                .contains("whole: 20.120 kg")
+                .contains("At intake 21.020 kg cold, Maeve")
+                .contains("Asked: digits swapped? Maeve")
+                .contains("the likely weight was taken instead");
+        assertThat(on.browser.open("/carcases/" + on.lamb.id()).text())
+                .contains("20.120 kg cold, kidneys in")
+                .contains("Weight taken over 20.120 kg, Maeve");
+        holds();
+    }
+
+    @Test
+    void the_weight_of_a_carcase_is_kept_with_words_and_the_next_is_asked_about_only_when_likelier_than_not() {
+        Weighing on = new Weighing(app, "21.020");
+        Page keeping = carcaseSwapped(on).follow("Keep 21.020 kg and say why");
+
+        Page silent = keeping.press("Keep 21.020 kg");
+        assertThat(silent.status()).isEqualTo(422);
+        assertThat(silent.problems()).hasSize(1);
+        Page list = silent.fill("words", "I read the rail twice.").press("Keep 21.020 kg");
+
+        assertThat(list.text())
+                .contains("whole: 21.020 kg")
+                .contains("kept as it was, “I read the rail twice.”")
+                .doesNotContain("Is the weight of");
+        assertThat(on.browser.open(on.path() + "/question").text()).doesNotContain("Is the weight of");
+        holds();
+    }
+
+    @Test
+    void a_carcase_weighed_again_counts_with_its_new_weight_as_typed() {
+        Weighing on = new Weighing(app, "21.020");
+        Page again = carcaseSwapped(on).follow("Weigh lamb " + on.lamb.number() + " again");
+
+        Page wrong = again.fill("weight", "1,234").press("Keep this weight");
+        assertThat(wrong.status()).isEqualTo(422);
+        assertThat(wrong.problems()).hasSize(1);
+        assertThat(wrong.problems().get(0)).startsWith("Weight of the carcase: “1,234” could be thousands");
+        Page list = wrong.fill("weight", "20,12").press("Keep this weight");
+
+        assertThat(list.text())
+                .contains("Balanced. The pieces are 0.040")
+                .contains("Weighed again, typed “20,12” 20.120 kg, Maeve")
+                .contains("Asked: digits swapped? Maeve")
+                .contains("weighed again");
+        holds();
+    }
+
+    @Test
+    void an_answer_about_a_carcase_pressed_in_two_windows_counts_once() {
+        Weighing on = new Weighing(app, "21.020");
+        Page asked = carcaseSwapped(on);
+        Page window = on.browser.open(on.path() + "/question");
+
+        asked.press("Use 20.120 kg");
+        Page late = window.press("Use 20.120 kg");
+
+        assertThat(late.status()).isEqualTo(409);
+        assertThat(app.app.carcases().find(on.lamb.id()).weights()).hasSize(1);
+        holds();
     }
 
     @Test

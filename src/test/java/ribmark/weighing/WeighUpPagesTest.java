@@ -2,13 +2,16 @@ package ribmark.weighing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
 import ribmark.blocksheet.BlockSheet;
+import ribmark.blocksheet.Draft;
 import ribmark.carcase.Checks;
 import ribmark.carcase.Decision;
 import ribmark.carcase.Intake;
@@ -304,6 +307,28 @@ class WeighUpPagesTest {
 
         assertThat(page.text()).contains("What Ada freed Within. Fores: 7.310 kg.");
         assertThat(page.text()).contains("What Bram freed Within. Middle with its kidneys and fat: 6.160 kg.");
+        assertThat(app.app.weighed().forSheet(ada)).extracting(PageLine::thing).containsExactly("Fores");
+    }
+
+    @Test
+    void a_closed_sheet_is_credited_nothing_more_and_the_page_says_so() {
+        Weighing on = new Weighing(app, "20.120");
+        BlockSheet ada = on.sheet("Ada", Side.BOTH, "fores-saw", "middle-off");
+        Page before = on.weigh("fores.fores.once", "7.310");
+        assertThat(before.text()).doesNotContain("Closed:");
+        Page open = on.onTheScale("middle.middle.once", "5.420")
+                .choose("sheet", ada.id().toString());
+        app.app.sheets().close(ada.id(), LocalDate.of(2026, 11, 30), new Draft(Map.of(), "", "", "", ""));
+
+        Page late = open.press("Keep this weight");
+        assertThat(late.problems())
+                .containsExactly("Freed by: that sheet is not open, or nothing was chosen. Choose a name, or nobody.");
+        Page page = on.weigh("middle.middle.once", "5.420");
+
+        assertThat(page.text())
+                .contains("Closed: Ada’s sheet. What is weighed from now on counts for the carcase and not there.")
+                .contains("What Ada freed Within. Fores: 7.310 kg.")
+                .contains("Pieces together 12.730");
         assertThat(app.app.weighed().forSheet(ada)).extracting(PageLine::thing).containsExactly("Fores");
     }
 
