@@ -29,6 +29,7 @@ import ribmark.scales.ScaleCheckStore;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
 import ribmark.weighing.Answering;
+import ribmark.weighing.CuttingTests;
 import ribmark.weighing.KeptScoreStore;
 import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
@@ -49,7 +50,7 @@ final class Stores {
     final SignOffStore signOffs;
     final Standings standings;
     final ScaleCheckStore scaleChecks;
-    final CuttingTestStore cuttingTests;
+    final CuttingTests cuttingTests;
     final OwnTables ownTables;
     final KeptScoreStore keptScores;
     final WeighUpStore weighUps;
@@ -79,10 +80,11 @@ final class Stores {
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.scaleChecks = new ScaleCheckStore(database, log, people, clock);
         this.weighUps = new WeighUpStore(database, log, people, clock);
-        this.cuttingTests = new CuttingTestStore(database, log, people, clock);
-        this.ownTables = new OwnTables(cuttingTests);
+        CuttingTestStore tests = new CuttingTestStore(database, log, people, clock);
+        this.ownTables = new OwnTables(tests);
         this.keptScores = new KeptScoreStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, ownTables, content::curriculum);
+        this.cuttingTests = new CuttingTests(weighed, tests, sheets, content::curriculum);
         this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
         this.answering = new Answering(weighUps, weighed, slipAnswers, carcases);
         this.reports = new Reports(standings, log, clock);
@@ -105,6 +107,8 @@ final class Stores {
                 sheets,
                 weighUps,
                 answering,
+                cuttingTests,
+                scaleChecks,
                 signOffs,
                 replies,
                 standings,

@@ -46,7 +46,7 @@ class ArchitectureTest {
             "study basics curriculum database drills people web",
             "progress basics blocksheet bonemap carcase competence curriculum feedback people study web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence curriculum database export feedback moved people proof scoring slips study web weighing weighup weighupfile");
+            "admin anatomy basics blocksheet carcase competence curriculum database export feedback moved people proof scales scoring slips study web weighing weighup weighupfile");
 
     /** Parts that know neither files nor tables nor the web. */
     private static final Set<String> PURE = Set.of("anatomy", "scoring", "slips", "weighup", "competence", "basics");
