@@ -139,14 +139,12 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             if (!found.any(NOT_READABLE, shelf.teaching())) {
                 Touched.check(shelf, animal, found);
             }
-            if (!found.any(NOT_READABLE, List.of(shelf.cuts()))) {
-                Equivalents.check(shelf, animal, found);
-            }
             if (!found.any(NOT_READY, shelf.work())) {
                 proof = Proof.of(shelf, animal, found);
             }
             if (proof.isPresent() && !found.any(List.of("C"), shelf.teaching())) {
                 WithinReach.check(shelf, new Deeds(animal), found);
+                Equivalents.check(shelf, animal, found);
             }
             if (proof.isPresent() && !found.any(List.of("C"), shelf.work())) {
                 onOthers(animal, formula);

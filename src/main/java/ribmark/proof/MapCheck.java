@@ -1,5 +1,7 @@
 package ribmark.proof;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +13,7 @@ import ribmark.anatomy.Skeleton;
 import ribmark.basics.Suggest;
 import ribmark.curriculum.MapRow;
 import ribmark.curriculum.MapRow.Role;
+import ribmark.proof.ContentProblem.Also;
 
 /** Checks that the bone map draws every bone of the usual animal, and nothing that is no bone of it. */
 final class MapCheck {
@@ -111,21 +114,41 @@ final class MapCheck {
 
     /** A line drawn where it can run belongs to one that is drawn, and is called after the line, the end and the places. */
     private void movedLines(Node file) {
-        List<String> known = file.all("lines[]").stream()
-                .flatMap(line -> line.all("runs[]").stream()
-                        .map(run -> String.join(
-                                "-",
-                                line.get("id").text(),
-                                run.get("towards").text(),
-                                run.get("by").text())))
-                .toList();
+        Map<String, Node> known = new LinkedHashMap<>();
+        for (Node line : file.all("lines[]")) {
+            line.all("runs[]")
+                    .forEach(run -> known.put(
+                            String.join(
+                                    "-",
+                                    line.get("id").text(),
+                                    run.get("towards").text(),
+                                    run.get("by").text()),
+                            line.get("id")));
+        }
+        Map<Node, List<Node>> astray = new LinkedHashMap<>();
         rows.forEach((node, row) -> {
-            if (row.role() == Role.MOVED && !known.contains(row.id().replaceAll("-[LR]$", ""))) {
-                stray(node.get("id"), "Nothing in lines.yaml runs as “" + row.id() + "” says.", known);
+            String run = row.id().replaceAll("-[LR]$", "");
+            if (row.role() == Role.MOVED && !known.containsKey(run)) {
+                Node near = Suggest.nearest(run, known.keySet()).map(known::get).orElse(file);
+                astray.computeIfAbsent(near, line -> new ArrayList<>()).add(node.get("id"));
             } else if (row.role() == Role.MOVED && !drawn(row.view()).contains(row.of())) {
                 stray(node.get("of"), "This view draws no line “" + row.of() + "”.", drawn(row.view()));
             }
         });
+        astray.forEach(this::astray);
+    }
+
+    /** One message for all drawings that one line has lost. */
+    private void astray(Node line, List<Node> drawings) {
+        List<Also> also = new ArrayList<>();
+        also.add(new Also("The nearest stands in", line.place()));
+        drawings.stream().skip(1).forEach(other -> also.add(new Also("Nor as another says in", other.place())));
+        found.add(
+                "C062",
+                drawings.get(0),
+                "Nothing in lines.yaml runs as “" + drawings.get(0).text() + "” says.",
+                "Compare the name of the line, the end and the number, or take the row out.",
+                also.toArray(Also[]::new));
     }
 
     private List<String> drawn(String view) {

@@ -22,6 +22,16 @@ class LinePlacesTest {
         isTold("            - saw: [\"ILI(s)\"]", "            - saw: [ILIL]", "saw: [ILIL]");
     }
 
+    @Test
+    void a_line_that_lost_its_name_is_one_cause_however_many_drawings_it_has() {
+        ContentFiles spoiled = ContentFiles.of(
+                Map.of(LINES, sound.replace("- id: fores\n", "- id: fdres\n").getBytes(StandardCharsets.UTF_8)));
+        List<ContentProblem> problems = Check.of(lamb.under(spoiled)).problems();
+        assertThat(problems).extracting(ContentProblem::code).containsExactly("C062");
+        assertThat(problems.get(0).also())
+                .anySatisfy(also -> assertThat(also.at().shown()).contains("id: fdres"));
+    }
+
     private void isTold(String good, String bad, String shown) {
         assertThat(sound).contains(good);
         ContentFiles spoiled =
