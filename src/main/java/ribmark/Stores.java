@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.RanLineStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
@@ -45,6 +46,7 @@ final class Stores {
     final GroupStore groups;
     final CarcaseStore carcases;
     final BlockSheetStore sheets;
+    final RanLineStore ranLines;
     final ReplyStore replies;
     final SignOffStore signOffs;
     final Standings standings;
@@ -74,6 +76,7 @@ final class Stores {
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.ranLines = new RanLineStore(database, log);
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
@@ -121,6 +124,7 @@ final class Stores {
         return Stream.of(
                         CarcaseStore.MIRRORS,
                         BlockSheetStore.MIRRORS,
+                        RanLineStore.MIRRORS,
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
