@@ -38,14 +38,7 @@ final class AtTheScale {
                         curriculum,
                         zone)
                 .addTo(routes);
-        new ScorePages(
-                        stores.weighed,
-                        stores.keptScores,
-                        stores.cuttingTests,
-                        stores.carcases,
-                        stores.sheets,
-                        curriculum,
-                        zone)
+        new ScorePages(stores.weighed, stores.keptScores, stores.cuttingTests, stores.carcases, curriculum, zone)
                 .addTo(routes);
         new TablePages(stores.ownTables, stores.carcases, curriculum, zone).addTo(routes);
         new ScalePages(stores.scaleChecks, curriculum, zone).addTo(routes);

@@ -30,6 +30,7 @@ import ribmark.scales.ScaleCheckStore;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
 import ribmark.weighing.Answering;
+import ribmark.weighing.CuttingTests;
 import ribmark.weighing.KeptScoreStore;
 import ribmark.weighing.SlipAnswerStore;
 import ribmark.weighing.WeighUpStore;
@@ -46,12 +47,11 @@ final class Stores {
     final GroupStore groups;
     final CarcaseStore carcases;
     final BlockSheetStore sheets;
-    final RanLineStore ranLines;
     final ReplyStore replies;
     final SignOffStore signOffs;
     final Standings standings;
     final ScaleCheckStore scaleChecks;
-    final CuttingTestStore cuttingTests;
+    final CuttingTests cuttingTests;
     final OwnTables ownTables;
     final KeptScoreStore keptScores;
     final WeighUpStore weighUps;
@@ -76,16 +76,16 @@ final class Stores {
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
         this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
-        this.ranLines = new RanLineStore(database, log);
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
         this.scaleChecks = new ScaleCheckStore(database, log, people, clock);
         this.weighUps = new WeighUpStore(database, log, people, clock);
-        this.cuttingTests = new CuttingTestStore(database, log, people, clock);
-        this.ownTables = new OwnTables(cuttingTests);
+        CuttingTestStore tests = new CuttingTestStore(database, log, people, clock);
+        this.ownTables = new OwnTables(tests);
         this.keptScores = new KeptScoreStore(database, log, people, clock);
         this.weighed = new WeighedCarcases(weighUps, ownTables, content::curriculum);
+        this.cuttingTests = new CuttingTests(weighed, tests, sheets, content::curriculum);
         this.slipAnswers = new SlipAnswerStore(database, log, people, clock);
         this.answering = new Answering(weighUps, weighed, slipAnswers, carcases);
         this.reports = new Reports(standings, log, clock);
@@ -108,6 +108,8 @@ final class Stores {
                 sheets,
                 weighUps,
                 answering,
+                cuttingTests,
+                scaleChecks,
                 signOffs,
                 replies,
                 standings,
@@ -136,6 +138,10 @@ final class Stores {
                                 KeptScoreStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    RanLineStore ranLines() {
+        return new RanLineStore(database, log);
     }
 
     Verifier verifier() {

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import ribmark.basics.Refused;
+import ribmark.basics.Weight;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Cut;
 import ribmark.people.Acting;
+import ribmark.scoring.Scale;
 import ribmark.weighing.KeptReading;
 import ribmark.weighing.KeptReading.Typed;
 import ribmark.weighing.SlipAnswer.Choice;
@@ -29,7 +31,24 @@ final class DemoScale {
     }
 
     void tell(DemoWeighUps told) {
+        told.checks()
+                .forEach(check -> story.at(
+                        story.moments().at(check.when()),
+                        "weigh-ups.yaml, check of " + check.scale(),
+                        () -> keep(check)));
         told.weighUps().forEach(this::tell);
+    }
+
+    private void keep(DemoWeighUps.Check check) {
+        Scale scale = stores.curriculum()
+                .scale(check.scale())
+                .orElseThrow(() -> new Refused("“" + check.scale() + "” is no scale."));
+        stores.scaleChecks()
+                .keep(
+                        scale,
+                        Weight.ofKilograms(check.nominalKg()),
+                        Weight.ofKilograms(check.readKg()),
+                        roster.acting(check.by()));
     }
 
     private void tell(DemoWeighUps.OnTheScale told) {
@@ -38,6 +57,14 @@ final class DemoScale {
             String where = "weigh-ups.yaml, lamb " + told.lamb() + ", " + read.cut();
             story.at(at, where, () -> keep(told, read));
             at = at.plus(BETWEEN);
+        }
+        if (told.cuttingTest() != null) {
+            String where = "weigh-ups.yaml, lamb " + told.lamb() + ", cutting-test";
+            story.at(
+                    at,
+                    where,
+                    () -> stores.cuttingTests()
+                            .enter(roster.lamb(told.lamb()), told.cuttingTest(), roster.acting(told.by())));
         }
     }
 
@@ -50,8 +77,8 @@ final class DemoScale {
             stores.weights().strike(kept, read.struck(), by);
         }
         if (read.asked() != null) {
-            boolean use = read.asked().equals(Choice.USE.word());
-            stores.questions().answer(carcase, use ? Choice.USE : Choice.KEEP, use ? "" : read.asked(), by);
+            Choice choice = Choice.of(read.asked()).orElse(Choice.KEEP);
+            stores.questions().answer(carcase, choice, choice == Choice.KEEP ? read.asked() : "", by);
         }
     }
 
@@ -73,7 +100,8 @@ final class DemoScale {
                 scale,
                 read.later(),
                 Optional.ofNullable(read.of()),
-                Optional.ofNullable(read.freedBy()).map(who -> freedBy(who, told.lamb(), cut)));
+                Optional.ofNullable(read.freedBy()).map(who -> freedBy(who, told.lamb(), cut)),
+                Optional.of(read.kg()));
     }
 
     private UUID freedBy(String apprentice, int lamb, Cut cut) {

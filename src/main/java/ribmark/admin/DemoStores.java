@@ -13,9 +13,11 @@ import ribmark.feedback.ReplyStore;
 import ribmark.people.GroupStore;
 import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
+import ribmark.scales.ScaleCheckStore;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
 import ribmark.weighing.Answering;
+import ribmark.weighing.CuttingTests;
 import ribmark.weighing.WeighUpStore;
 
 /** Everything of the program that the demo fills, the same that its pages write to. */
@@ -28,6 +30,8 @@ public record DemoStores(
         BlockSheetStore sheets,
         WeighUpStore weights,
         Answering questions,
+        CuttingTests cuttingTests,
+        ScaleCheckStore scaleChecks,
         SignOffStore signOffs,
         ReplyStore replies,
         Standings standings,

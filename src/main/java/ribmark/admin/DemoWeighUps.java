@@ -6,14 +6,20 @@ import ribmark.basics.Side;
 import ribmark.basics.Weight;
 
 /** What was put on the scale in the demo, by carcase, in the order it came off. */
-record DemoWeighUps(List<OnTheScale> weighUps) {
+record DemoWeighUps(List<Check> checks, List<OnTheScale> weighUps) {
 
-    /** The readings of one carcase, taken by one person one after the other. */
-    record OnTheScale(int lamb, String when, String by, String scale, List<Read> readings) {}
+    /** What a scale showed under a weight known to be right, both in kilograms. */
+    record Check(String when, String by, String scale, String nominalKg, String readKg) {}
+
+    /**
+     * The readings of one carcase, taken by one person one after the other; where a competent butcher cut it and it counts as a
+     * cutting test, {@code cutting-test} says who.
+     */
+    record OnTheScale(int lamb, String when, String by, String scale, List<Read> readings, String cuttingTest) {}
 
     /**
      * One reading; {@code row} and {@code side} where there are several, {@code of} for what has no bones to tell where it came
-     * from. Where it is asked about, {@code asked} is the answer: {@code use}, or the words why it stays.
+     * from. Where it is asked about, {@code asked} is the answer: {@code use}, {@code again}, or the words why it stays.
      */
     record Read(
             String cut,

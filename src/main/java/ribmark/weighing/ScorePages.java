@@ -9,12 +9,10 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import ribmark.basics.Ids;
 import ribmark.basics.Refused;
-import ribmark.blocksheet.BlockSheetStore;
 import ribmark.carcase.Carcase;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.cuttingtests.CuttingTest;
-import ribmark.cuttingtests.CuttingTestStore;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.web.Allow;
@@ -31,9 +29,8 @@ public final class ScorePages {
 
     private final WeighedCarcases weighed;
     private final KeptScoreStore scores;
-    private final CuttingTestStore tests;
+    private final CuttingTests tests;
     private final CarcaseStore carcases;
-    private final BlockSheetStore sheets;
     private final Supplier<Curriculum> curriculum;
     private final ZoneId zone;
 
@@ -41,16 +38,14 @@ public final class ScorePages {
     public ScorePages(
             WeighedCarcases weighed,
             KeptScoreStore scores,
-            CuttingTestStore tests,
+            CuttingTests tests,
             CarcaseStore carcases,
-            BlockSheetStore sheets,
             Supplier<Curriculum> curriculum,
             ZoneId zone) {
         this.weighed = weighed;
         this.scores = scores;
         this.tests = tests;
         this.carcases = carcases;
-        this.sheets = sheets;
         this.curriculum = curriculum;
         this.zone = zone;
     }
@@ -83,8 +78,7 @@ public final class ScorePages {
 
     private void enter(Context ctx) {
         Carcase carcase = carcase(ctx);
-        TestOffered offered = offered(carcase);
-        offered.whyNot().ifPresent(why -> {
+        tests.offered(carcase).whyNot().ifPresent(why -> {
             throw new Refused(why);
         });
         Form form = Form.typed(ctx);
@@ -93,13 +87,13 @@ public final class ScorePages {
             render(ctx.status(422), carcase, form);
             return;
         }
-        tests.enter(carcase.id(), offered.percents(), offered.conditions(), who, Access.signedIn(ctx));
+        tests.enter(carcase, who, Access.signedIn(ctx));
         back(ctx, carcase);
     }
 
     private void takeBack(Context ctx) {
         Carcase carcase = carcase(ctx);
-        CuttingTest test = tests.of(carcase.id())
+        CuttingTest test = tests.of(carcase)
                 .filter(CuttingTest::counts)
                 .orElseThrow(() -> new Refused(carcase.title() + " does not count as a cutting test."));
         Form form = Form.typed(ctx);
@@ -117,18 +111,10 @@ public final class ScorePages {
         Site.see(ctx, "/weigh-ups/" + carcase.id() + "/scores");
     }
 
-    private TestOffered offered(Carcase carcase) {
-        return TestOffered.of(
-                carcase,
-                weighed.reckonNow(carcase).map(Reckoning::score),
-                !sheets.allOf(carcase.id()).isEmpty(),
-                curriculum.get().tables());
-    }
-
     private void render(Context ctx, Carcase carcase, Form form) {
         Acting acting = Access.signedIn(ctx);
-        Optional<CuttingTest> test = tests.of(carcase.id());
-        TestOffered offered = offered(carcase);
+        Optional<CuttingTest> test = tests.of(carcase);
+        TestOffered offered = tests.offered(carcase);
         List<KeptScore> kept = scores.of(carcase.id());
         Map<String, Object> model = new HashMap<>();
         model.put("carcase", carcase);

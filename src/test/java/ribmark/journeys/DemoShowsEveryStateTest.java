@@ -110,6 +110,41 @@ class DemoShowsEveryStateTest {
     }
 
     @Test
+    void scales_were_checked_this_morning_and_one_was_found_wrong_before() {
+        assertThat(osric.open("/scales").text())
+                .containsPattern("Checked today: within|Within when checked")
+                .contains("Offal 0.500 0.504 outside");
+    }
+
+    @Test
+    void cutting_tests_moved_the_tables() {
+        assertThat(osric.open("/tables/uk-primals").text())
+                .contains("Tamsin, showing the whole lamb")
+                .contains("83 % borrowed, 17 % own");
+    }
+
+    @Test
+    void a_doubted_weight_was_answered_in_each_of_the_three_ways() {
+        List<String> pages = demo.app.carcases().all().stream()
+                .filter(carcase -> carcase.number() > 30 && carcase.number() < 39)
+                .map(carcase -> osric.open("/weigh-ups/" + carcase.id()).text())
+                .toList();
+        assertThat(String.join(" ", pages))
+                .contains(
+                        "the likely weight was taken instead",
+                        ": weighed again",
+                        "kept as it was, “Weighed twice without a tray",
+                        "One question is open")
+                .contains("As typed “4.630”");
+    }
+
+    @Test
+    void pairs_are_held_against_each_other() {
+        assertThat(osric.open("/weigh-ups/" + sheet("Bram", 28).carcase().id()).text())
+                .contains("heavier");
+    }
+
+    @Test
     void trim_is_within_outside_and_too_close_to_call() {
         assertThat(osric.open("/block-sheets/" + sheet("Ada", 31).id() + "/trim")
                         .text())
