@@ -17,6 +17,15 @@ public enum Side {
         return word;
     }
 
+    /** The side across; what has none is its own. */
+    public Side other() {
+        return switch (this) {
+            case LEFT -> RIGHT;
+            case RIGHT -> LEFT;
+            default -> this;
+        };
+    }
+
     /** The side a word names, if it names one. */
     public static Optional<Side> of(String word) {
         for (Side side : values()) {

@@ -91,9 +91,20 @@ public record ReferenceTable(
             fatClasses = List.copyOf(fatClasses);
         }
 
+        /** Whether the spreads were meant for such a carcase. */
+        public boolean hold(Conditions conditions) {
+            return holdsWeight(conditions)
+                    && (conditions.fatClass().isEmpty()
+                            || fatClasses.contains(conditions.fatClass().get()));
+        }
+
+        private boolean holdsWeight(Conditions conditions) {
+            return conditions.coldKg() >= lowestKg && conditions.coldKg() <= highestKg;
+        }
+
         /** Why this carcase lies outside, as the end of a sentence, or nothing. */
         public Optional<String> whyOutside(Conditions conditions) {
-            if (conditions.coldKg() < lowestKg || conditions.coldKg() > highestKg) {
+            if (!holdsWeight(conditions)) {
                 return Optional.of("its weight is outside " + plain(lowestKg) + " to " + plain(highestKg) + "\u00a0kg");
             }
             return conditions
@@ -159,7 +170,7 @@ public record ReferenceTable(
 
     /** What every spread is multiplied by for this carcase; two reasons widen no further than the stronger of them. */
     public double widening(Conditions conditions) {
-        double outside = bounds.whyOutside(conditions).isPresent() ? bounds.widen() : 1;
+        double outside = bounds.hold(conditions) ? 1 : bounds.widen();
         double another = conditions.vertebrae().areUsual() ? 1 : other.widen();
         return Math.max(outside, another);
     }

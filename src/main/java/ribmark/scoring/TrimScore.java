@@ -13,11 +13,8 @@ public record TrimScore(List<TrimConformity> measured) {
 
     /** A hundred times the mean probability, weighted as the trim file says; nothing when nothing was measured. */
     public OptionalDouble score() {
-        double weights =
-                measured.stream().mapToDouble(m -> m.measure().weight()).sum();
-        double sum = measured.stream()
-                .mapToDouble(m -> m.measure().weight() * m.score())
-                .sum();
-        return weights > 0 ? OptionalDouble.of(sum / weights) : OptionalDouble.empty();
+        WeightedMean scores = new WeightedMean();
+        measured.forEach(trim -> scores.add(trim.score(), trim.measure().weight()));
+        return scores.mean();
     }
 }

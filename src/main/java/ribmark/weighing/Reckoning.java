@@ -34,13 +34,7 @@ final class Reckoning {
         this.pieces = pieces;
         this.saying = new Saying(curriculum);
         WeighUpScore reckoned = WeighUpScore.of(assembly.weighUp(carcase, trim));
-        this.score = new WeighUpScore(
-                reckoned.weighUp(),
-                reckoned.balance(),
-                assembly.inner(reckoned),
-                reckoned.cuts(),
-                reckoned.trim(),
-                reckoned.notes());
+        this.score = reckoned.withInner(assembly.inner(reckoned));
     }
 
     /** How the carcase itself came to the scale. */

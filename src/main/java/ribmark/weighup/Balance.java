@@ -15,7 +15,8 @@ public record Balance(
         long partsG,
         double partsVarianceG2,
         List<String> missing,
-        GapLimits limits) {
+        GapLimits limits,
+        BigDecimal gapG) {
 
     /** What a balance is called. */
     public enum Verdict {
@@ -30,19 +31,34 @@ public record Balance(
         }
     }
 
+    /** Its gap is the whole less its parts; below nothing when more came off than went on. */
+    public Balance(
+            String of,
+            BigDecimal wholeG,
+            double wholeVarianceG2,
+            long partsG,
+            double partsVarianceG2,
+            List<String> missing,
+            GapLimits limits) {
+        this(
+                of,
+                wholeG,
+                wholeVarianceG2,
+                partsG,
+                partsVarianceG2,
+                missing,
+                limits,
+                wholeG.subtract(BigDecimal.valueOf(partsG)));
+    }
+
     /** Keeps its own copy of what is missing. */
     public Balance {
         missing = List.copyOf(missing);
     }
 
-    /** The whole less its parts; below nothing when more came off than went on. */
-    public BigDecimal gapG() {
-        return wholeG.subtract(BigDecimal.valueOf(partsG));
-    }
-
     /** The gap in percent of the whole. */
     public double gapPercent() {
-        return 100 * gapG().doubleValue() / wholeG.doubleValue();
+        return 100 * gapG.doubleValue() / wholeG.doubleValue();
     }
 
     /** Twice the standard uncertainty of the gap: independent readings add as squares (JCGM 100:2008, 5.1.2; clause number from memory). */
@@ -52,7 +68,7 @@ public record Balance(
 
     /** More came off than went on, by more than the scales can explain. */
     public boolean moreCameOff() {
-        return gapG().doubleValue() < -gapExpandedUncertaintyG();
+        return gapG.doubleValue() < -gapExpandedUncertaintyG();
     }
 
     /** The verdict; a gap below nothing that the scales can explain balances. */
@@ -73,7 +89,7 @@ public record Balance(
         if (verdict() == Verdict.INCOMPLETE) {
             return word + "No weight yet for " + Words.list(missing) + ".";
         }
-        double gap = gapG().doubleValue();
+        double gap = gapG.doubleValue();
         String amount = kg(Math.abs(gap)) + " ± " + kg(gapExpandedUncertaintyG()) + "\u00a0kg";
         if (gap < 0) {
             return word + "The pieces are " + amount + " more than the " + of

@@ -3,11 +3,10 @@ package ribmark.weighup;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import ribmark.basics.Side;
 import ribmark.basics.Weight;
 import ribmark.scoring.CutYield.Mass;
-import ribmark.scoring.ReferenceTable.Row;
+import ribmark.scoring.Yardstick;
 
 /** The balance of the carcase, and of every larger piece that was weighed whole and again in parts. */
 public final class Balances {
@@ -15,64 +14,55 @@ public final class Balances {
     /** The name of the largest whole. */
     public static final String CARCASE = "carcase";
 
-    private Balances() {}
+    private final Yardstick yardstick;
+    private final Tally tally;
 
-    static Balance ofCarcase(WeighUp weighUp) {
-        var hot = weighUp.tables().get(0).hot();
-        double variance = weighUp.carcase().cold(hot).varianceG2();
-        return balance(weighUp, Optional.empty(), CARCASE, weighUp.carcase().coldG(hot), variance);
+    Balances(WeighUp weighUp, Tally tally) {
+        this.yardstick = weighUp.yardstick();
+        this.tally = tally;
     }
 
-    static List<Balance> inside(WeighUp weighUp) {
+    Balance ofCarcase(CarcaseReading carcase, Mass cold) {
+        return balance(CARCASE, Yardstick.NONE, carcase.coldG(yardstick.first().hot()), cold.varianceG2());
+    }
+
+    List<Balance> inside() {
         List<Balance> balances = new ArrayList<>();
-        for (Row row : weighUp.rows()) {
-            boolean whole =
-                    weighUp.weighedSides(row.cut()).filter(Side.BOTH::equals).isPresent();
-            Optional<String> of = Optional.of(row.cut());
-            if (whole && !partsOf(weighUp, of).isEmpty()) {
-                Mass mass = sum(weighUp.of(row.cut()));
+        for (int place : tally.wholes()) {
+            if (tally.sides(place) == Side.BOTH) {
+                Mass mass = tally.cut(place);
                 BigDecimal grams = BigDecimal.valueOf((long) mass.grams());
-                balances.add(balance(weighUp, of, row.cut(), grams, mass.varianceG2()));
+                balances.add(balance(yardstick.row(place).cut(), place, grams, mass.varianceG2()));
             }
         }
         return balances;
     }
 
-    private static Balance balance(
-            WeighUp weighUp, Optional<String> of, String name, BigDecimal grams, double variance) {
-        Mass parts = sum(partsOf(weighUp, of));
+    private Balance balance(String name, int place, BigDecimal grams, double variance) {
+        Mass parts = tally.partsOf(place);
         return new Balance(
                 name,
                 grams,
                 variance,
                 (long) parts.grams(),
                 parts.varianceG2(),
-                missing(weighUp, of),
-                weighUp.tables().get(0).gap());
+                missing(place),
+                yardstick.first().gap());
     }
 
-    private static List<Reading> partsOf(WeighUp weighUp, Optional<String> of) {
-        return weighUp.readings().stream()
-                .filter(reading -> weighUp.wholeOf(reading).equals(of))
-                .toList();
-    }
-
-    private static List<String> missing(WeighUp weighUp, Optional<String> of) {
-        return weighUp.rows().stream()
-                .filter(row -> weighUp.wholeOf(row).equals(of))
-                .flatMap(row -> missing(row.cut(), weighUp.weighedSides(row.cut())).stream())
-                .toList();
-    }
-
-    private static Optional<String> missing(String cut, Optional<Side> weighed) {
-        if (weighed.isEmpty()) {
-            return Optional.of(cut);
+    private List<String> missing(int whole) {
+        List<String> missing = new ArrayList<>();
+        for (int place = 0; place < yardstick.size(); place++) {
+            if (yardstick.whole(place) == whole) {
+                String cut = yardstick.row(place).cut();
+                if (!tally.isWeighed(place)) {
+                    missing.add(cut);
+                } else if (tally.sides(place) != Side.BOTH) {
+                    missing.add(cut + " " + tally.sides(place).other().word());
+                }
+            }
         }
-        return switch (weighed.get()) {
-            case LEFT -> Optional.of(cut + " " + Side.RIGHT.word());
-            case RIGHT -> Optional.of(cut + " " + Side.LEFT.word());
-            default -> Optional.empty();
-        };
+        return missing;
     }
 
     /** What several readings weigh together. */

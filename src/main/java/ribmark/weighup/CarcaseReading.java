@@ -38,7 +38,7 @@ public record CarcaseReading(
         this(weight, hot, kidneysIn, fatClass, vertebrae, scale, weight.kilograms());
     }
 
-    /** Its weight once cold, in grams, not rounded: a hot weight is multiplied by the table's factor. */
+    /** Its weight once cold, in grams, not rounded: a hot weight is multiplied by the table's factor, as a decimal. */
     public BigDecimal coldG(Hot factor) {
         BigDecimal read = BigDecimal.valueOf(weight.grams());
         return hot ? read.multiply(BigDecimal.valueOf(factor.multiplyBy())) : read;
@@ -48,7 +48,9 @@ public record CarcaseReading(
     public Mass cold(Hot factor) {
         double share = hot ? factor.multiplyBy() : 1;
         double ofFactor = hot ? factor.standardUncertainty() * weight.grams() : 0;
-        return new Mass(coldG(factor).doubleValue(), share * share * scale.varianceG2() + ofFactor * ofFactor);
+        return new Mass(
+                hot ? coldG(factor).doubleValue() : weight.grams(),
+                share * share * scale.varianceG2() + ofFactor * ofFactor);
     }
 
     /** The same carcase on a scale of this class, where none is known. */
@@ -58,11 +60,12 @@ public record CarcaseReading(
 
     /** How its vertebrae differ from the usual ones, where they were counted. */
     public Vertebrae against(String usual) {
-        return vertebrae.map(counted -> Vertebrae.compared(counted, usual)).orElse(Vertebrae.USUAL);
+        return vertebrae.isEmpty() ? Vertebrae.USUAL : Vertebrae.compared(vertebrae.get(), usual);
     }
 
     /** What a table asks of a carcase, but for its vertebrae. */
     public Conditions conditions(Hot factor) {
-        return new Conditions(coldG(factor).movePointLeft(3).doubleValue(), kidneysIn, fatClass);
+        double kilograms = hot ? coldG(factor).movePointLeft(3).doubleValue() : weight.grams() / 1000.0;
+        return new Conditions(kilograms, kidneysIn, fatClass);
     }
 }

@@ -12,12 +12,12 @@ final class Notes {
 
     private Notes() {}
 
-    static List<String> of(WeighUp asTyped, WeighUp adjusted, Balance balance) {
+    static List<String> of(WeighUp adjusted, Balance balance) {
         List<String> notes = new ArrayList<>();
         whyNotScored(balance).ifPresent(notes::add);
-        hot(asTyped).ifPresent(notes::add);
-        widened(asTyped).ifPresent(notes::add);
-        anotherAnimal(asTyped, adjusted).ifPresent(notes::add);
+        hot(adjusted).ifPresent(notes::add);
+        widened(adjusted).ifPresent(notes::add);
+        anotherAnimal(adjusted).ifPresent(notes::add);
         PairChecked.in(adjusted).stream().filter(PairChecked::isNotWithin).forEach(pair -> notes.add(pair.sentence()));
         notes.addAll(Coarseness.notes(adjusted));
         adjusted.rows().forEach(row -> otherMoment(adjusted, row).ifPresent(notes::add));
@@ -60,17 +60,17 @@ final class Notes {
                         + Words.list(why) + ".");
     }
 
-    private static Optional<String> anotherAnimal(WeighUp asTyped, WeighUp adjusted) {
-        if (asTyped.conditions().vertebrae().areUsual()) {
+    private static Optional<String> anotherAnimal(WeighUp adjusted) {
+        if (adjusted.conditions().vertebrae().areUsual()) {
             return Optional.empty();
         }
-        return Optional.of("Another animal: " + asTyped.carcase().vertebrae().orElseThrow() + " vertebrae counted, "
-                + asTyped.usualFormula() + " are usual. " + moved(asTyped, adjusted));
+        return Optional.of("Another animal: " + adjusted.carcase().vertebrae().orElseThrow() + " vertebrae counted, "
+                + adjusted.usualFormula() + " are usual. " + moved(adjusted));
     }
 
-    private static String moved(WeighUp asTyped, WeighUp adjusted) {
-        List<ReferenceTable> following = asTyped.tables().stream()
-                .filter(table -> table.follows(asTyped.conditions()))
+    private static String moved(WeighUp adjusted) {
+        List<ReferenceTable> following = adjusted.yardstick().usual().tables().stream()
+                .filter(table -> table.follows(adjusted.conditions()))
                 .toList();
         if (following.isEmpty()) {
             return "The tables have no figure for that, so what they expect is not moved.";

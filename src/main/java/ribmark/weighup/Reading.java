@@ -5,6 +5,7 @@ import ribmark.basics.Side;
 import ribmark.basics.Weight;
 import ribmark.scoring.CutYield.Mass;
 import ribmark.scoring.PermissibleErrors;
+import ribmark.scoring.ReferenceTable.Row;
 import ribmark.scoring.Scale;
 
 /**
@@ -68,8 +69,23 @@ public record Reading(
         return weight.minus(tare.orElse(Weight.NONE));
     }
 
-    /** The net weight and its variance; with a tray taken off, it is two readings. */
+    /** The same in grams. */
+    long netG() {
+        return weight.grams() - (tare.isPresent() ? tare.get().grams() : 0);
+    }
+
+    /** The variance of the net weight in square grams: with a tray taken off, it is two readings. */
+    public double varianceG2() {
+        return (tare.isPresent() ? 2 : 1) * scale.varianceG2();
+    }
+
+    /** The net weight and its variance. */
     public Mass mass() {
-        return new Mass(net().grams(), (tare.isPresent() ? 2 : 1) * scale.varianceG2());
+        return new Mass(net().grams(), varianceG2());
+    }
+
+    /** Whether it was weighed when this row means it. */
+    boolean isAtTheMomentOf(Row row) {
+        return moment.isEmpty() || moment.equals(row.moment());
     }
 }

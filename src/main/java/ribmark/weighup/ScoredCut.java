@@ -7,17 +7,17 @@ import ribmark.basics.Side;
 import ribmark.scoring.CutYield;
 import ribmark.scoring.Verdict;
 
-/** A cut with its yield, from which readings it came, and whether it may be judged. */
-public record ScoredCut(CutYield yield, Side side, List<Reading> readings, boolean judged) {
-
-    /** Keeps its own copy of the readings. */
-    public ScoredCut {
-        readings = List.copyOf(readings);
-    }
+/** A cut with its yield, the weigh-up it is of, and whether it may be judged. */
+public record ScoredCut(CutYield yield, Side side, WeighUp weighUp, boolean judged) {
 
     /** The id of the cut. */
     public String cut() {
         return yield.row().cut();
+    }
+
+    /** From which readings it came. */
+    public List<Reading> readings() {
+        return weighUp.of(cut());
     }
 
     /** The word for it; nothing where the balance forbids judging. */

@@ -1,6 +1,7 @@
 package ribmark.weighup;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,37 +11,37 @@ import ribmark.scoring.CutYield.Mass;
 import ribmark.scoring.Prices;
 import ribmark.scoring.ReferenceTable.Row;
 import ribmark.scoring.TrimScore;
+import ribmark.scoring.Yardstick;
 import ribmark.scoring.YieldScore;
 import ribmark.slips.Finding;
 import ribmark.slips.Model;
 
-/** One weigh-up reckoned through: the balance, each cut against its table, the trim, and what has to be said about it. */
+/**
+ * One weigh-up reckoned through: the balance, each cut against its table, the trim. {@code weighUp} holds what is judged here, {@code carcase}
+ * everything weighed on the carcase, both by the tables as they hold for it. Sentences are put together only when asked for.
+ */
 public record WeighUpScore(
-        WeighUp weighUp,
-        Balance balance,
-        List<Balance> innerBalances,
-        List<ScoredCut> cuts,
-        TrimScore trim,
-        List<String> notes) {
+        WeighUp weighUp, WeighUp carcase, Balance balance, List<Balance> innerBalances, List<ScoredCut> cuts) {
 
     /** Keeps its own copies. */
     public WeighUpScore {
         innerBalances = List.copyOf(innerBalances);
         cuts = List.copyOf(cuts);
-        notes = List.copyOf(notes);
     }
 
     /** Reckons everything; refused in one sentence where a table cannot judge such a carcase. */
     public static WeighUpScore of(WeighUp weighUp) {
         WeighUp adjusted = weighUp.underItsConditions();
-        Balance balance = Balances.ofCarcase(adjusted);
-        return new WeighUpScore(
-                adjusted,
-                balance,
-                Balances.inside(adjusted),
-                cuts(adjusted, balance),
-                trim(adjusted),
-                Notes.of(weighUp, adjusted, balance));
+        Tally tally = new Tally(adjusted);
+        Mass cold = adjusted.cold();
+        Balances balances = new Balances(adjusted, tally);
+        Balance balance = balances.ofCarcase(adjusted.carcase(), cold);
+        return new WeighUpScore(adjusted, adjusted, balance, balances.inside(), cuts(adjusted, tally, cold, balance));
+    }
+
+    /** What has to be said beside the numbers, of the carcase as a whole. */
+    public List<String> notes() {
+        return Notes.of(carcase, balance);
     }
 
     /** Whether the weights may be judged at all. */
@@ -50,14 +51,24 @@ public record WeighUpScore(
 
     /** The mean over the cuts weighed; nothing when none was, or when the balance forbids judging. */
     public OptionalDouble yieldScore() {
-        return isScored()
-                ? new YieldScore(cuts.stream().map(ScoredCut::yield).toList()).score()
-                : OptionalDouble.empty();
+        YieldScore score = new YieldScore();
+        for (ScoredCut cut : cuts) {
+            if (cut.judged()) {
+                score.add(cut.yield());
+            }
+        }
+        return score.mean();
+    }
+
+    /** Each trim measure against its limits. */
+    public TrimScore trim() {
+        return new TrimScore(
+                weighUp.trim().stream().map(TrimReading::conformity).toList());
     }
 
     /** A hundred times the mean probability of keeping the limits; nothing when nothing was measured. */
     public OptionalDouble trimScore() {
-        return trim.score();
+        return trim().score();
     }
 
     /** What it was worth beside the breakdown the table expects; nothing without prices, or when it is not scored. */
@@ -70,10 +81,16 @@ public record WeighUpScore(
         return PairChecked.in(weighUp);
     }
 
+    /** The same with the balances inside known better. */
+    public WeighUpScore withInner(List<Balance> known) {
+        return new WeighUpScore(weighUp, carcase, balance, known, cuts);
+    }
+
     /** What one block sheet freed, judged on the balance of the whole carcase; the notes are those of the carcase. */
     public WeighUpScore freedOn(String sheet) {
         WeighUp theirs = weighUp.freedOn(sheet);
-        return new WeighUpScore(theirs, balance, innerBalances, cuts(theirs, balance), trim(theirs), notes);
+        return new WeighUpScore(
+                theirs, carcase, balance, innerBalances, cuts(theirs, new Tally(theirs), theirs.cold(), balance));
     }
 
     /** The levels made to agree, where several tables were named. */
@@ -100,31 +117,23 @@ public record WeighUpScore(
                 .toList();
     }
 
-    private static TrimScore trim(WeighUp weighUp) {
-        return new TrimScore(
-                weighUp.trim().stream().map(TrimReading::conformity).toList());
-    }
-
-    private static List<ScoredCut> cuts(WeighUp weighUp, Balance balance) {
-        Mass carcase = weighUp.carcase().cold(weighUp.tables().get(0).hot());
+    private static List<ScoredCut> cuts(WeighUp weighUp, Tally tally, Mass cold, Balance balance) {
+        Yardstick yardstick = weighUp.yardstick();
         boolean judged = balance.verdict() != Balance.Verdict.NOT_SCORED;
-        List<ScoredCut> cuts = new ArrayList<>();
-        for (Row row : weighUp.rows()) {
-            Optional<Side> sides = weighUp.weighedSides(row.cut()).filter(s -> atItsMoment(weighUp, row));
-            sides.ifPresent(side -> cuts.add(cut(weighUp, row, side, carcase, judged)));
+        ScoredCut[] cuts = new ScoredCut[yardstick.size()];
+        int count = 0;
+        for (int place = 0; place < yardstick.size(); place++) {
+            if (tally.isWeighed(place) && tally.isAtItsMoment(place)) {
+                Side side = tally.sides(place);
+                Row row = side == Side.BOTH ? yardstick.row(place) : yardstick.oneSide(place);
+                cuts[count++] = new ScoredCut(CutYield.of(row, tally.cut(place), cold), side, weighUp, judged);
+            }
         }
-        return cuts;
-    }
-
-    private static ScoredCut cut(WeighUp weighUp, Row row, Side side, Mass carcase, boolean judged) {
-        List<Reading> readings = weighUp.of(row.cut());
-        Row judgedBy = side == Side.BOTH ? row : row.oneSide();
-        return new ScoredCut(CutYield.of(judgedBy, Balances.sum(readings), carcase), side, readings, judged);
+        return List.of(count == cuts.length ? cuts : Arrays.copyOf(cuts, count));
     }
 
     /** Whether every reading of a row’s cut was taken at the moment the row judges. */
     public static boolean atItsMoment(WeighUp weighUp, Row row) {
-        return weighUp.of(row.cut()).stream()
-                .allMatch(r -> r.moment().isEmpty() || r.moment().equals(row.moment()));
+        return weighUp.of(row.cut()).stream().allMatch(reading -> reading.isAtTheMomentOf(row));
     }
 }

@@ -52,8 +52,10 @@ final class PieceFields {
         if (!known || side.isEmpty() || weight.isEmpty() || scale.isEmpty()) {
             return Optional.empty();
         }
+        // by the row's own name, so that a million of them share one
+        String name = tables.row(cut.get()).map(Row::cut).orElse(cut.get());
         Reading reading =
-                Reading.of(cut.get(), side.get(), weight.get(), scale.get()).asTyped(piece.typed("weightKg"));
+                Reading.of(name, side.get(), weight.get(), scale.get()).asTyped(piece.typed("weightKg"));
         return Optional.of(tare.map(reading::withTare).orElse(reading));
     }
 

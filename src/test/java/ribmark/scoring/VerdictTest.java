@@ -90,8 +90,11 @@ class VerdictTest {
     void the_yield_score_counts_each_cut_by_its_expected_share() {
         CutYield large = new CutYield(row(30), 30, 0);
         CutYield small = new CutYield(row(10), 12, 0);
-        assertThat(new YieldScore(List.of(large, small)).score().getAsDouble()).isCloseTo(87.5, within(1e-9));
-        assertThat(new YieldScore(List.of()).score()).isEmpty();
+        YieldScore score = new YieldScore();
+        assertThat(score.mean()).isEmpty();
+        score.add(large);
+        score.add(small);
+        assertThat(score.mean().getAsDouble()).isCloseTo(87.5, within(1e-9));
     }
 
     private static CutYield yieldOf(double grams, double varianceG2) {
