@@ -25,6 +25,7 @@ import ribmark.blocksheet.TodayPages;
 import ribmark.bonemap.BoneMap;
 import ribmark.bonemap.BoneMapPages;
 import ribmark.bonemap.BonePictures;
+import ribmark.bonemap.StandingPictures;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
@@ -51,6 +52,7 @@ import ribmark.people.Passwords;
 import ribmark.people.PeoplePages;
 import ribmark.people.PeopleStore;
 import ribmark.people.SignInPages;
+import ribmark.progress.BonesPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.proof.ContentInUse;
@@ -121,7 +123,7 @@ public final class App implements AutoCloseable {
         new ContentPages(stores.content).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
         addBlockSheets();
-        addStandings();
+        addStandings(map);
         new AtTheScale(stores, settings.zone()).addTo(routes);
         addFeedback(pictures);
         college.ifPresent(invented -> invented.pages().addTo(routes));
@@ -143,7 +145,6 @@ public final class App implements AutoCloseable {
                         pictures,
                         settings.zone())
                 .addTo(routes);
-        new MyPages(stores.standings, stores.replies, stores.practising).addTo(routes);
     }
 
     private void addBlockSheets() {
@@ -158,10 +159,13 @@ public final class App implements AutoCloseable {
         new ClosingPages(stores.sheets, curriculum, stores.passwords, clock, settings.zone()).addTo(routes);
     }
 
-    private void addStandings() {
+    private void addStandings(BoneMap map) {
         Apprentices apprentices = new Apprentices(stores.people, stores.groups);
         new SignOffPages(stores.standings, stores.signOffs, apprentices, stores.passwords).addTo(routes);
-        new ProgressPages(stores.standings, apprentices, stores.groups).addTo(routes);
+        BonesPages bones = new BonesPages(stores.standings, apprentices, new StandingPictures(map));
+        bones.addTo(routes);
+        new MyPages(stores.standings, stores.replies, stores.practising, bones).addTo(routes);
+        new ProgressPages(stores.standings, apprentices, stores.groups, bones).addTo(routes);
         ExportPages exports = new ExportPages(stores.exports, stores.groups, stores.people, settings.zone());
         new ReportPages(stores.reports, stores.exports, exports, stores.standings, stores.groups).addTo(routes);
         exports.addTo(routes);

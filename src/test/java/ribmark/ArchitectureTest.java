@@ -33,7 +33,7 @@ class ArchitectureTest {
             "people basics database evidence web",
             "curriculum anatomy basics competence scoring slips web",
             "moved anatomy basics curriculum web",
-            "bonemap anatomy basics curriculum moved web",
+            "bonemap anatomy basics competence curriculum moved web",
             "proof anatomy basics competence curriculum scoring slips web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet anatomy basics carcase competence curriculum database evidence people web",
@@ -44,7 +44,7 @@ class ArchitectureTest {
             "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
             "drills anatomy basics curriculum moved",
             "study basics curriculum database drills people web",
-            "progress basics blocksheet carcase competence curriculum feedback people study web",
+            "progress basics blocksheet bonemap carcase competence curriculum feedback people study web",
             "export basics blocksheet carcase competence curriculum database evidence people progress web",
             "admin anatomy basics blocksheet carcase competence curriculum database export feedback moved people proof scales scoring slips study web weighing weighup weighupfile");
 

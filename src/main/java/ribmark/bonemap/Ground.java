@@ -12,6 +12,11 @@ final class Ground {
     /** The side of a spot in units: ours. */
     private static final double SPOT = 6;
 
+    /** How far is looked first, in units, and how many times as far next: ours. */
+    private static final double NEAR = 120;
+
+    private static final double FARTHER = 3;
+
     private final Box window;
     private final boolean[][] covered;
 
@@ -44,20 +49,57 @@ final class Ground {
         }
     }
 
+    /** The free spot nearest to what is named, looked for from near to far. */
     Optional<MapPoint> best(Tag tag, Function<MapPoint, Box> shape, List<Box> taken) {
-        MapPoint best = null;
-        double least = Double.MAX_VALUE;
-        for (int column = 0; column < covered.length; column++) {
-            for (int row = 0; row < covered[column].length; row++) {
-                MapPoint at = MapPoint.at(window.left() + column * SPOT, window.top() + row * SPOT);
-                Box box = shape.apply(at);
-                if (at.minus(tag.at()).length() < least && tag.farness(box) < least && isFree(box, taken)) {
-                    best = at;
-                    least = tag.farness(box);
+        for (double reach = NEAR; ; reach *= FARTHER) {
+            Best best = new Best(tag, shape, taken);
+            best.within(reach);
+            if (best.least <= reach || reach > window.width() + window.height()) {
+                return Optional.ofNullable(best.at);
+            }
+        }
+    }
+
+    /** One look at all spots within reach; beyond it everything is farther than the reach. */
+    private final class Best {
+        private final Tag tag;
+        private final Function<MapPoint, Box> shape;
+        private final List<Box> taken;
+        private MapPoint at;
+        private double least = Double.MAX_VALUE;
+
+        Best(Tag tag, Function<MapPoint, Box> shape, List<Box> taken) {
+            this.tag = tag;
+            this.shape = shape;
+            this.taken = taken;
+        }
+
+        void within(double reach) {
+            int lastColumn = spot(tag.at().x() + reach - window.left(), covered.length - 1);
+            int lastRow = spot(tag.at().y() + reach - window.top(), covered[0].length - 1);
+            for (int column = spot(tag.at().x() - reach - window.left(), lastColumn); column <= lastColumn; column++) {
+                for (int row = spot(tag.at().y() - reach - window.top(), lastRow); row <= lastRow; row++) {
+                    look(MapPoint.at(window.left() + column * SPOT, window.top() + row * SPOT));
                 }
             }
         }
-        return Optional.ofNullable(best);
+
+        private int spot(double units, int last) {
+            return (int) Math.max(0, Math.min(last, units / SPOT));
+        }
+
+        private void look(MapPoint spot) {
+            double away = spot.minus(tag.at()).length();
+            if (away >= least) {
+                return;
+            }
+            Box box = shape.apply(spot);
+            double farness = isFree(box, taken) ? tag.farness(box) : Double.MAX_VALUE;
+            if (farness < least) {
+                at = spot;
+                least = farness;
+            }
+        }
     }
 
     /** The same ground as if no bone lay on it. */

@@ -44,8 +44,7 @@ final class Lettering {
             String text, MapPoint at, double size, double halo, boolean heavy, boolean onBlack, Optional<Lead> lead) {
 
         String svg() {
-            String line = lead.map(Lead::svg).orElse("");
-            return line + "<text x=\"" + Curve.number(at.x()) + "\" y=\"" + Curve.number(at.y() + size * 0.36)
+            return "<text x=\"" + Curve.number(at.x()) + "\" y=\"" + Curve.number(at.y() + size * 0.36)
                     + "\" font-family=\"Verdana, 'DejaVu Sans', sans-serif\" font-size=\"" + Curve.number(size)
                     + "\"" + (heavy ? " font-weight=\"700\"" : "") + " text-anchor=\"middle\" fill=\""
                     + (onBlack ? Ink.LEAF : Ink.INK)

@@ -109,6 +109,11 @@ final class Naming {
         return Words.capital(words.say(ids));
     }
 
+    /** Bones in words, inside a sentence: a region by its own name where all of it is there. */
+    String sayIds(List<String> ids) {
+        return words.sayParts(ids);
+    }
+
     /** Parts of bones in words. */
     String sayParts(List<Part> parts) {
         return Words.capital(words.sayParts(parts.stream().map(Part::name).toList()));

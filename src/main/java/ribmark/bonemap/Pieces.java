@@ -223,7 +223,7 @@ final class Pieces {
                 .distinct()
                 .forEach(marks::add);
         if (shown.size() < named.values().stream().distinct().count()) {
-            marks.add(new Mark("faint", "What lies apart from them"));
+            marks.add(new Mark(Portion.FAINT_IN_WORDS, "What lies apart from them"));
         }
         Stream.concat(progress.step().frees().stream(), progress.step().leaves().stream())
                 .flatMap(id -> curriculum.cut(id).stream())

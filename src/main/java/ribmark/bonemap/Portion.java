@@ -9,6 +9,9 @@ import ribmark.curriculum.MapPoint;
  */
 record Portion(String name, Fill fill, boolean faint, List<List<MapPoint>> clips) {
 
+    /** The word for a bone that steps back. */
+    static final String FAINT_IN_WORDS = "faint";
+
     static Portion whole(String bone, Fill fill) {
         return new Portion(bone, fill, false, List.of());
     }

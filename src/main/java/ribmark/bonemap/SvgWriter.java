@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import ribmark.anatomy.Bone;
+import ribmark.bonemap.Lettering.Lead;
+import ribmark.bonemap.Lettering.Letter;
 import ribmark.curriculum.MapPoint;
 import ribmark.curriculum.MapRow.Role;
 
@@ -37,7 +39,9 @@ final class SvgWriter {
         scene.drawing().all(Role.CONTEXT).forEach(soft -> shapes.append(outline(soft)));
         scene.drawing().all(Role.BONE).stream().filter(this::inSight).forEach(bone -> shapes.append(bone(bone)));
         scene.lines().forEach(line -> shapes.append(line(line)));
-        new Lettering(scene, window, scale).letters().forEach(letter -> shapes.append(letter.svg()));
+        List<Letter> letters = new Lettering(scene, window, scale).letters();
+        letters.forEach(letter -> letter.lead().map(Lead::svg).ifPresent(shapes::append));
+        letters.forEach(letter -> shapes.append(letter.svg()));
         head();
         return svg.append(shapes).append("</g></svg>\n").toString();
     }
@@ -99,7 +103,7 @@ final class SvgWriter {
                 ? Ink.BUFF
                 : portion.fill().paint();
         String ink = solid ? Ink.LEAF : gristle ? Ink.RULE : Ink.INK;
-        double width = Math.max(bone.stroke(), (gristle ? 0.75 : 0.95) / scale);
+        double width = portion.fill().edge() * Math.max(bone.stroke(), (gristle ? 0.75 : 0.95) / scale);
         all.append(path(bone, fill, ink, width));
         for (Shape detail : details(bone)) {
             all.append(path(detail, "none", solid ? Ink.LEAF : Ink.INK, Math.max(detail.stroke(), 0.6 / scale)));

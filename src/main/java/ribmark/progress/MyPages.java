@@ -17,12 +17,14 @@ public final class MyPages {
     private final Standings standings;
     private final ReplyStore replies;
     private final Practising practising;
+    private final BonesPages bones;
 
     /** Answers say which feedback is still new. */
-    public MyPages(Standings standings, ReplyStore replies, Practising practising) {
+    public MyPages(Standings standings, ReplyStore replies, Practising practising, BonesPages bones) {
         this.standings = standings;
         this.replies = replies;
         this.practising = practising;
+        this.bones = bones;
     }
 
     /** Adds the address of the page. */
@@ -34,6 +36,8 @@ public final class MyPages {
         Person me = Access.signedIn(ctx).person();
         Progress progress = Progress.of(standings.record(me), standings);
         MyPage page = MyPage.of(progress, standings.curriculum().breakdown(), replies.answeredBy(me.id()));
-        ctx.render("progress/my-page.html", Map.of("page", page, "study", practising.of(me.id())));
+        ctx.render(
+                "progress/my-page.html",
+                Map.of("page", page, "study", practising.of(me.id()), "bones", bones.shown(progress)));
     }
 }

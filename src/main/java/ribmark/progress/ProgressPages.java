@@ -25,12 +25,14 @@ public final class ProgressPages {
     private final Standings standings;
     private final Apprentices apprentices;
     private final GroupStore groups;
+    private final BonesPages bones;
 
     /** Everything shown is derived from standings at the moment it is asked for. */
-    public ProgressPages(Standings standings, Apprentices apprentices, GroupStore groups) {
+    public ProgressPages(Standings standings, Apprentices apprentices, GroupStore groups, BonesPages bones) {
         this.standings = standings;
         this.apprentices = apprentices;
         this.groups = groups;
+        this.bones = bones;
     }
 
     /** Adds the addresses. */
@@ -52,7 +54,9 @@ public final class ProgressPages {
         Acting reader = Access.signedIn(ctx);
         Person apprentice = apprentices.find(Ids.of(ctx.pathParam("id")), reader);
         Progress progress = Progress.of(standings.record(apprentice), standings);
-        ctx.render("progress/apprentice.html", Map.of("page", PersonView.of(progress, breakdown(), reader)));
+        ctx.render(
+                "progress/apprentice.html",
+                Map.of("page", PersonView.of(progress, breakdown(), reader), "bones", bones.shown(progress)));
     }
 
     private void group(Context ctx) {
