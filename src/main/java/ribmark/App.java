@@ -17,6 +17,8 @@ import ribmark.blocksheet.ClosingPages;
 import ribmark.blocksheet.CountPages;
 import ribmark.blocksheet.MarkPages;
 import ribmark.blocksheet.OpeningPages;
+import ribmark.blocksheet.RanLinePages;
+import ribmark.blocksheet.RanLines;
 import ribmark.blocksheet.SheetPages;
 import ribmark.blocksheet.SignOffPages;
 import ribmark.blocksheet.SignOffStore;
@@ -55,6 +57,7 @@ import ribmark.people.SignInPages;
 import ribmark.progress.BonesPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
+import ribmark.proof.ContentInUse;
 import ribmark.proof.ContentPages;
 import ribmark.study.PracticePages;
 import ribmark.study.QuestionPages;
@@ -87,10 +90,16 @@ public final class App implements AutoCloseable {
         return new App(settings, clock, Optional.of(clock));
     }
 
+    private static ContentInUse content(Settings settings, boolean demo) {
+        return demo
+                ? ContentInUse.read(DemoCollege.content(), settings.content())
+                : ContentInUse.read(settings.content());
+    }
+
     private App(Settings settings, Clock clock, Optional<DemoClock> demo) {
         this.settings = settings;
         this.clock = clock;
-        this.stores = new Stores(settings, clock);
+        this.stores = new Stores(settings, clock, content(settings, demo.isPresent()));
         this.access = new Access(stores.sessions);
         this.college = demo.map(stopped -> new DemoCollege(stores.forDemo(), stopped));
         addRoutes();
@@ -115,10 +124,11 @@ public final class App implements AutoCloseable {
         addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
-        addBlockSheets();
+        RanLines lines = new RanLines(stores.ranLines(), stores.content::curriculum, pictures::ran);
+        addBlockSheets(lines);
         addStandings(map);
         new AtTheScale(stores, settings.zone()).addTo(routes);
-        addFeedback(pictures);
+        addFeedback(pictures, lines);
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
@@ -129,9 +139,10 @@ public final class App implements AutoCloseable {
         new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 
-    private void addFeedback(BonePictures pictures) {
+    private void addFeedback(BonePictures pictures, RanLines lines) {
         new FeedbackPages(
                         stores.sheets,
+                        lines,
                         stores.replies,
                         stores.weighed,
                         stores.content::curriculum,
@@ -140,15 +151,16 @@ public final class App implements AutoCloseable {
                 .addTo(routes);
     }
 
-    private void addBlockSheets() {
+    private void addBlockSheets(RanLines lines) {
         Supplier<Curriculum> curriculum = stores.content::curriculum;
         new TodayPages(stores.sheets, stores.carcases, curriculum, clock, settings.zone()).addTo(routes);
         new OpeningPages(stores.sheets, stores.carcases, stores.people, curriculum).addTo(routes);
-        new SheetPages(stores.sheets, curriculum, settings.zone()).addTo(routes);
+        new SheetPages(stores.sheets, lines, curriculum, settings.zone()).addTo(routes);
         new CountPages(stores.sheets, stores.carcases, curriculum, settings.zone()).addTo(routes);
         BlockPages block = new BlockPages(stores.sheets, curriculum);
         block.addTo(routes);
         new MarkPages(block, stores.sheets, clock).addTo(routes);
+        new RanLinePages(block, lines).addTo(routes);
         new ClosingPages(stores.sheets, curriculum, stores.passwords, clock, settings.zone()).addTo(routes);
     }
 

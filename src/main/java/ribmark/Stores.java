@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.RanLineStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
@@ -65,9 +66,9 @@ final class Stores {
     final SessionStore sessions;
     private final Settings settings;
 
-    Stores(Settings settings, Clock clock) {
+    Stores(Settings settings, Clock clock, ContentInUse content) {
         this.settings = settings;
-        this.content = ContentInUse.read(settings.content());
+        this.content = content;
         this.database = Database.open(settings.url(), settings.keys());
         this.log = new EvidenceLog(database, clock, content.curriculum()::version);
         this.people = new PeopleStore(database, log, clock);
@@ -125,6 +126,7 @@ final class Stores {
         return Stream.of(
                         CarcaseStore.MIRRORS,
                         BlockSheetStore.MIRRORS,
+                        RanLineStore.MIRRORS,
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
@@ -136,6 +138,10 @@ final class Stores {
                                 KeptScoreStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    RanLineStore ranLines() {
+        return new RanLineStore(database, log);
     }
 
     Verifier verifier() {
