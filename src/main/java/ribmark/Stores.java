@@ -8,6 +8,7 @@ import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
+import ribmark.blocksheet.WordingStore;
 import ribmark.carcase.CarcaseStore;
 import ribmark.cuttingtests.CuttingTestStore;
 import ribmark.cuttingtests.OwnTables;
@@ -74,7 +75,8 @@ final class Stores {
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
-        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.sheets = new BlockSheetStore(
+                database, log, clock, carcases, people, groups, new WordingStore(content::curriculum, clock));
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
