@@ -55,6 +55,7 @@ import ribmark.people.SignInPages;
 import ribmark.progress.BonesPages;
 import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
+import ribmark.proof.ContentInUse;
 import ribmark.proof.ContentPages;
 import ribmark.study.PracticePages;
 import ribmark.study.QuestionPages;
@@ -87,10 +88,16 @@ public final class App implements AutoCloseable {
         return new App(settings, clock, Optional.of(clock));
     }
 
+    private static ContentInUse content(Settings settings, boolean demo) {
+        return demo
+                ? ContentInUse.read(DemoCollege.content(), settings.content())
+                : ContentInUse.read(settings.content());
+    }
+
     private App(Settings settings, Clock clock, Optional<DemoClock> demo) {
         this.settings = settings;
         this.clock = clock;
-        this.stores = new Stores(settings, clock);
+        this.stores = new Stores(settings, clock, content(settings, demo.isPresent()));
         this.access = new Access(stores.sessions);
         this.college = demo.map(stopped -> new DemoCollege(stores.forDemo(), stopped));
         addRoutes();

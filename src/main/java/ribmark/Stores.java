@@ -66,9 +66,9 @@ final class Stores {
     final SessionStore sessions;
     private final Settings settings;
 
-    Stores(Settings settings, Clock clock) {
+    Stores(Settings settings, Clock clock, ContentInUse content) {
         this.settings = settings;
-        this.content = ContentInUse.read(settings.content());
+        this.content = content;
         this.database = Database.open(settings.url(), settings.keys());
         this.log = new EvidenceLog(database, clock, content.curriculum()::version);
         this.people = new PeopleStore(database, log, clock);

@@ -1,7 +1,9 @@
 package ribmark.admin;
 
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import ribmark.proof.ContentFiles;
 
 /** Fills a database with an invented college, through the same doors as the pages, each thing at its own moment of the past. */
 public final class DemoCollege {
@@ -17,6 +19,11 @@ public final class DemoCollege {
     public DemoCollege(DemoStores stores, DemoClock clock) {
         this.stores = stores;
         this.clock = clock;
+    }
+
+    /** What the invented college has laid over the content: its prices. */
+    public static ContentFiles content() {
+        return ContentFiles.of(Map.of("assessments/lamb/prices.yaml", DemoFile.bytes("prices.yaml")));
     }
 
     /** Everybody who can sign in, in the order the people are introduced. */

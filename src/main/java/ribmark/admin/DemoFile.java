@@ -44,6 +44,15 @@ final class DemoFile {
         }
     }
 
+    /** A file under demo-data as it stands. */
+    static byte[] bytes(String name) {
+        try (InputStream in = DemoFile.class.getResourceAsStream("/demo-data/" + name)) {
+            return needed(in, name).readAllBytes();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
     /** A value that must be there. */
     static <T> T needed(T value, String name) {
         if (value == null) {

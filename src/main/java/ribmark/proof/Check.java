@@ -69,7 +69,7 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
         Set<String> used = course.shelf().all().stream().map(Node::file).collect(Collectors.toSet());
         for (Node file : library.in(folder)) {
             if (!used.contains(file.file()) && Library.schemaOf(file.file()).equals("stage")) {
-                found.add(
+                found.addInstead(
                         "C007", file, "No breakdown names this stage.", "Name it under stages, or take the file away.");
             }
         }
@@ -144,6 +144,9 @@ public record Check(String version, List<Curriculum> curricula, List<Proof> proo
             }
             if (!found.any(NOT_READY, shelf.work())) {
                 proof = Proof.of(shelf, animal, found);
+            }
+            if (proof.isPresent() && !found.any(List.of("C"), shelf.teaching())) {
+                WithinReach.check(shelf, new Deeds(animal), found);
             }
             if (proof.isPresent() && !found.any(List.of("C"), shelf.work())) {
                 onOthers(animal, formula);

@@ -127,10 +127,12 @@ public final class CheckText {
 
     /** The line with a wave under the stretch meant; a long line is shown from a little before it. */
     private static String shown(Place at) {
-        String line = at.shown().replace('\t', ' ');
+        String line = at.shown().replaceAll("\\p{Cntrl}", " ");
         int room = WIDTH - INDENT.length();
         int begins = line.length() - line.stripLeading().length();
-        int from = at.column() - 1 - begins < room / 2 ? begins : at.column() - 1 - room / 3;
+        boolean near =
+                at.column() - 1 - begins < room / 2 || line.stripTrailing().length() - begins <= room;
+        int from = near ? begins : at.column() - 1 - room / 3;
         String cut = line.substring(Math.min(from, line.length()), Math.min(line.length(), from + room))
                 .stripTrailing();
         int wave = Math.max(0, at.column() - 1 - from);

@@ -17,9 +17,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import ribmark.basics.Refused;
 
@@ -31,17 +34,22 @@ public final class ContentFiles {
 
     private static final List<String> FOLDERS = List.of("content", "assessments");
 
-    private final SortedMap<String, byte[]> files;
+    /** What an author may have meant for content: another ending, one in capitals, or one that an editor added. */
+    private static final Pattern MEANT = Pattern.compile(".*\\.(ya?ml|csv)(\\.txt)?", Pattern.CASE_INSENSITIVE);
 
-    private ContentFiles(SortedMap<String, byte[]> files) {
+    private final SortedMap<String, byte[]> files;
+    private final SortedSet<String> strange;
+
+    private ContentFiles(SortedMap<String, byte[]> files, SortedSet<String> strange) {
         this.files = files;
+        this.strange = strange;
     }
 
     /** The files that travel with the program. */
     public static ContentFiles ours() {
         URL marker = ContentFiles.class.getResource("/content/sources.yaml");
         if (marker == null) {
-            return new ContentFiles(new TreeMap<>());
+            return of(Map.of());
         }
         try {
             return marker.getProtocol().equals("jar")
@@ -60,28 +68,35 @@ public final class ContentFiles {
                             ? "The folder " + folder + " holds neither content/ nor assessments/."
                             : "There is no folder " + folder + ".");
         }
-        SortedMap<String, byte[]> found = new TreeMap<>();
+        ContentFiles found = of(Map.of());
         for (String name : FOLDERS) {
-            collect(folder, folder.resolve(name), found);
+            found.collect(folder, folder.resolve(name));
         }
-        return new ContentFiles(found);
+        return found;
     }
 
     /** These files, given as path and bytes. */
     public static ContentFiles of(Map<String, byte[]> files) {
-        return new ContentFiles(new TreeMap<>(files));
+        return new ContentFiles(new TreeMap<>(files), new TreeSet<>());
     }
 
     /** These files with a college's own laid over them: a file there replaces the one here. */
     public ContentFiles under(ContentFiles own) {
         SortedMap<String, byte[]> both = new TreeMap<>(files);
         both.putAll(own.files);
-        return new ContentFiles(both);
+        SortedSet<String> allStrange = new TreeSet<>(strange);
+        allStrange.addAll(own.strange);
+        return new ContentFiles(both, allStrange);
     }
 
     /** The paths of all files, sorted. */
     public List<String> paths() {
         return List.copyOf(files.keySet());
+    }
+
+    /** What lies among the files, looks as if it were meant for one, and cannot be read as one. */
+    List<String> strange() {
+        return List.copyOf(strange);
     }
 
     /** What a file holds, or nothing when it is not there. */
@@ -119,30 +134,42 @@ public final class ContentFiles {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new ContentFiles(found);
+        return of(found);
     }
 
     private static boolean isOurs(String path) {
         return FOLDERS.stream().anyMatch(folder -> path.startsWith(folder + "/"));
     }
 
-    private static void collect(Path root, Path folder, Map<String, byte[]> found) {
+    private void collect(Path root, Path folder) {
         if (!Files.isDirectory(folder)) {
             return;
         }
         try (Stream<Path> paths = Files.walk(folder)) {
-            for (Path path : paths.filter(Files::isRegularFile).toList()) {
-                String name = root.relativize(path).toString().replace('\\', '/');
-                if (counts(name)) {
-                    found.put(name, Files.readAllBytes(path));
-                }
-            }
+            paths.forEach(path -> take(path, root.relativize(path).toString().replace('\\', '/')));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static boolean counts(String name) {
+    private void take(Path path, String name) {
+        if (counts(name) && Files.isRegularFile(path)) {
+            try {
+                files.put(name, Files.readAllBytes(path));
+            } catch (IOException e) {
+                strange.add(name);
+            }
+        } else if (MEANT.matcher(name).matches() && !name.startsWith(SCHEMAS) && !isHidden(path)) {
+            strange.add(name);
+        }
+    }
+
+    private static boolean isHidden(Path path) {
+        return path.getFileName().toString().startsWith(".");
+    }
+
+    /** Whether a file of this path is content. */
+    static boolean counts(String name) {
         return (name.endsWith(".yaml") || name.endsWith(".csv")) && !name.startsWith(SCHEMAS);
     }
 }

@@ -15,8 +15,18 @@ public record ContentInUse(Curriculum curriculum, Check check) {
         return own.map(ContentInUse::over).orElse(Ours.READ);
     }
 
+    /** The same with files of an invented college between ours and the college's own. */
+    public static ContentInUse read(ContentFiles invented, Optional<Path> own) {
+        ContentFiles files = ContentFiles.ours().under(invented);
+        return of(own.map(folder -> files.under(ContentFiles.in(folder))).orElse(files));
+    }
+
     private static ContentInUse over(Path own) {
-        Check check = Check.of(ContentFiles.ours().under(ContentFiles.in(own)));
+        return of(ContentFiles.ours().under(ContentFiles.in(own)));
+    }
+
+    private static ContentInUse of(ContentFiles files) {
+        Check check = Check.of(files);
         return new ContentInUse(check.curriculum().orElse(Ours.READ.curriculum()), check);
     }
 

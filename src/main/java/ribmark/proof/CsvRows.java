@@ -8,6 +8,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import ribmark.basics.Words;
 
 /** Reads a table of comma-separated values (RFC 4180) as rows of named texts, each knowing its line. */
 final class CsvRows {
@@ -16,17 +17,22 @@ final class CsvRows {
 
     static Node read(TextFile text, Findings found) {
         List<Node> rows = new ArrayList<>();
+        boolean sound = true;
         try (CSVParser parser = CSVParser.parse(text.text(), CSVFormat.RFC4180)) {
             List<String> names = List.of();
             for (CSVRecord record : parser) {
                 int line = (int) parser.getCurrentLineNumber();
                 if (names.isEmpty()) {
                     names = record.toList();
+                    sound = Columns.check(text, names, found);
                 } else if (record.size() == names.size()) {
                     rows.add(row(text, line, names, record));
-                } else {
+                } else if (sound) {
                     uneven(text, line, names.size(), record.size(), found);
                 }
+            }
+            if (sound && rows.isEmpty()) {
+                found.add("C001", text.line(1), "This table has no rows.", "Write its rows, or take the file away.");
             }
         } catch (IOException | UncheckedIOException e) {
             found.add(
@@ -35,14 +41,15 @@ final class CsvRows {
                     "A quote in this table is opened and never closed.",
                     "Look for a lone quote.");
         }
-        return Node.list(text.line(1), rows);
+        return sound ? Node.list(text.line(1), rows) : Node.nothingIn(text.name());
     }
 
     private static void uneven(TextFile text, int line, int wanted, int has, Findings found) {
         found.add(
                 "C022",
                 text.line(line),
-                "This row has " + has + " columns where the first row names " + wanted + ".",
+                "This row has " + Words.count(has, "column", "columns") + " where the first row names "
+                        + Words.count(wanted) + ".",
                 "Add or take out a comma; a text that holds a comma needs quotes.");
     }
 

@@ -29,6 +29,12 @@ final class Findings {
                         code, headline, at, Arrays.asList(also), Codes.of(code).why(), help));
     }
 
+    /** Says this of a file in place of all that was found in it, because it is the cause of the rest. */
+    void addInstead(String code, Node file, String headline, String help) {
+        all.values().removeIf(problem -> problem.file().equals(file.file()));
+        add(code, file, headline, help);
+    }
+
     boolean none() {
         return all.isEmpty();
     }

@@ -48,6 +48,7 @@ final class Library {
     static Library of(ContentFiles files, Findings found) {
         Library library = new Library(found);
         Schemas schemas = new Schemas();
+        files.strange().forEach(library::strange);
         for (String path : files.paths()) {
             byte[] bytes = files.bytes(path).orElseThrow();
             TextFile.of(path, bytes, found)
@@ -58,22 +59,34 @@ final class Library {
     }
 
     private void add(TextFile text, Schemas schemas) {
-        if (text.name().endsWith(".csv")) {
-            files.put(text.name(), CsvRows.read(text, found));
-            return;
-        }
         String kind = kindOf(text.name());
-        Node node = StrictYaml.read(text, found).orElseGet(() -> Node.nothingIn(text.name()));
-        files.put(text.name(), node);
-        if (kind.isEmpty()) {
+        if (kind.isEmpty() && !Columns.has(text.name())) {
             found.add(
                     "C007",
                     text.line(1),
                     "No part of a curriculum has a file of this name here.",
                     "Rename it, or take it away.");
-        } else if (node.isThere()) {
-            schemas.check(kind, node, found);
+            files.put(text.name(), Node.nothingIn(text.name()));
+        } else if (kind.isEmpty()) {
+            files.put(text.name(), CsvRows.read(text, found));
+        } else {
+            Node node = StrictYaml.read(text, found).orElseGet(() -> Node.nothingIn(text.name()));
+            files.put(text.name(), node);
+            if (node.isThere()) {
+                schemas.check(kind, node, found);
+            }
         }
+    }
+
+    private void strange(String path) {
+        boolean rightName = ContentFiles.counts(path);
+        found.add(
+                rightName ? "C001" : "C007",
+                Node.nothingIn(path),
+                rightName
+                        ? "This is no file, or one that nobody may read."
+                        : "The name of a file ends with .yaml or .csv, so this one is not read.",
+                rightName ? "Put the file itself here, and let it be read." : "Rename it, or take it away.");
     }
 
     private static String kindOf(String path) {

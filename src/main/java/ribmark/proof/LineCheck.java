@@ -1,5 +1,6 @@
 package ribmark.proof;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -134,13 +135,15 @@ final class LineCheck {
             try {
                 now = now.after(deed.operations());
             } catch (Refused e) {
-                Node plane = deed.written().get("plane");
                 Saying.of(e)
                         .add(
                                 CODE,
                                 deeds.culprit(deed.written(), e.getMessage()),
                                 found,
-                                new Also("It is done in", plane.place()));
+                                worked(done.stream()
+                                        .map(LineRuns.Deed::written)
+                                        .distinct()
+                                        .toList()));
                 return Optional.empty();
             }
         }
@@ -162,18 +165,28 @@ final class LineCheck {
                     should > is
                             ? "Something still holds two of them together: sever that too."
                             : "Something comes off by itself: leave what holds it.",
-                    done(way));
+                    worked(way));
         }
         return should == is;
     }
 
-    /** Where a saw's plane stands, since that is easily the wrong one; else where the first operation does. */
-    private static Also done(Node way) {
-        Node operations = way.get("operations");
-        Node plane = operations.all("[].plane").stream()
-                .findFirst()
-                .orElseGet(() -> operations.items().get(0));
-        return new Also("It is done in", plane.place());
+    private static Also[] worked(Node way) {
+        return worked(way.get("operations").items());
+    }
+
+    /** Every operation and every plane of a saw, since any of them may be the wrong one. */
+    private static Also[] worked(List<Node> operations) {
+        List<Also> places = new ArrayList<>();
+        for (Node operation : operations) {
+            Deeds.written(operation).stream()
+                    .findFirst()
+                    .ifPresent(id -> places.add(new Also("The line is worked in", id.place())));
+            if (operation.get("plane").isThere()) {
+                places.add(new Also(
+                        "The saw goes as told in", operation.get("plane").place()));
+            }
+        }
+        return places.toArray(Also[]::new);
     }
 
     /** The file names the bones that go over on one side or on both; a bone without a side is the same on either. */
@@ -190,7 +203,7 @@ final class LineCheck {
                             entry,
                             "“" + bone + "” stays in the piece it should be in.",
                             "Take it out, or mend the operations.",
-                            done(way));
+                            worked(way));
                     return false;
                 }
             }
@@ -202,7 +215,7 @@ final class LineCheck {
                     Words.list(go.stream().limit(3).toList()) + (go.size() > 3 ? " and others" : "")
                             + (go.size() == 1 ? " goes" : " go") + " over to another piece too.",
                     "Name every bone that goes over, or mend the operations.",
-                    done(way));
+                    worked(way));
         }
         return go.isEmpty();
     }

@@ -21,8 +21,6 @@ final class MapRows {
     private static final Pattern STROKE = Pattern.compile("[0-9]{1,2}(?:\\.[0-9]{1,2})?");
     private static final int CORNERS = 2;
     private static final int FEWEST_OF_OUTLINE = 3;
-    private static final List<String> NAMES =
-            List.of("view", "role", "id", "of", "order", "shape", "stroke", "points", "label");
 
     private final Findings found;
 
@@ -34,31 +32,14 @@ final class MapRows {
     static Map<Node, MapRow> read(Node map, Findings found) {
         MapRows rows = new MapRows(found);
         Map<Node, MapRow> read = new java.util.LinkedHashMap<>();
-        if (rows.hasColumns(map)) {
-            map.items().forEach(row -> rows.row(row).ifPresent(sound -> read.put(row, sound)));
-            rows.once(read);
-        }
+        map.items().forEach(row -> rows.row(row).ifPresent(sound -> read.put(row, sound)));
+        rows.once(read);
         return read;
     }
 
     /** The rows of a map found sound before. */
     static List<MapRow> read(Node map) {
         return List.copyOf(read(map, new Findings()).values());
-    }
-
-    private boolean hasColumns(Node map) {
-        List<String> lacking = map.items().stream()
-                .limit(1)
-                .flatMap(row -> NAMES.stream().filter(name -> !row.get(name).isThere()))
-                .toList();
-        if (!lacking.isEmpty()) {
-            found.add(
-                    "C062",
-                    map,
-                    "The bone map has no column " + Words.list(lacking) + ".",
-                    "Name " + Words.list(NAMES) + " in the first row.");
-        }
-        return lacking.isEmpty();
     }
 
     private Optional<MapRow> row(Node row) {

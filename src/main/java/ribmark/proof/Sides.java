@@ -2,6 +2,7 @@ package ribmark.proof;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import ribmark.anatomy.Ids;
 import ribmark.proof.ContentProblem.Also;
@@ -66,26 +67,45 @@ final class Sides {
     }
 
     private void cuts() {
-        for (Node cut : shelf.cuts().all("cuts[]")) {
-            String id = cut.get("id").text();
-            List<Node> bones = cut.get("bones").items();
-            if (isEach(cut.get("comes"))
-                    && !bones.isEmpty()
-                    && bones.stream().noneMatch(bone -> Ids.isSided(bone.text()))) {
-                found.add(
-                        "C046",
-                        cut.get("comes"),
-                        "“" + id + "” is said to come from each side, but none of its bones has a side.",
-                        "Write comes: once, or name its bones with (s) for the left and the right.",
-                        new Also("Its bones stand in", cut.get("bones").place()));
-            }
-            if (boneless.contains(id) && isEach(cut.get("comes")) && !freedOnEachSide.contains(id)) {
-                found.add(
-                        "C046",
-                        cut.get("comes"),
-                        "“" + id + "” is said to come from each side, but no step done on each side frees it.",
-                        "Write comes: once, or free it in a step done on each side.");
-            }
+        shelf.cuts().all("cuts[]").stream()
+                .filter(cut -> isEach(cut.get("comes")))
+                .forEach(cut -> cut(cut, cut.get("bones"), cut.get("id").text()));
+    }
+
+    private void cut(Node cut, Node bones, String id) {
+        String comes = "“" + id + "” is said to come from each side, but ";
+        if (!bones.items().isEmpty() && bones.items().stream().noneMatch(bone -> Ids.isSided(bone.text()))) {
+            found.add(
+                    "C046",
+                    cut.get("comes"),
+                    comes + "none of its bones has a side.",
+                    "Write comes: once, or name its bones with (s) for the left and the right.",
+                    new Also("Its bones stand in", bones.place()));
         }
+        single(cut)
+                .ifPresent(pair -> found.add(
+                        "C046",
+                        cut.get("comes"),
+                        comes + "the table weighs it as one.",
+                        "Write comes: once, or pair: true in the table.",
+                        new Also("The table has it in", pair.place())));
+        if (boneless.contains(id) && !freedOnEachSide.contains(id)) {
+            found.add(
+                    "C046",
+                    cut.get("comes"),
+                    comes + "no step done on each side frees it.",
+                    "Write comes: once, or free it in a step done on each side.");
+        }
+    }
+
+    /** What says of a row that weighs this cut that it has no left and right. */
+    private Optional<Node> single(Node cut) {
+        List<String> rows = cut.get("rows").texts();
+        return shelf.tables().stream()
+                .flatMap(table -> table.all("rows[]").stream())
+                .filter(row -> rows.contains(row.get("cut").text()))
+                .map(row -> row.get("pair"))
+                .filter(pair -> pair.text().equals("false"))
+                .findFirst();
     }
 }

@@ -53,7 +53,8 @@ public final class SkeletonRows {
         List<Joint> jointRows = new ArrayList<>();
         bones.items().forEach(row -> orFault(row, () -> boneRows.add(bone(row))));
         joints.items().forEach(row -> orFault(row, () -> jointRows.add(joint(row))));
-        boolean whole = !found.any(List.of("C022"), List.of(bones, joints))
+        boolean whole = joints.isThere()
+                && !found.any(List.of("C022"), List.of(bones, joints))
                 && !boneRows.isEmpty()
                 && boneRows.size() == bones.items().size()
                 && jointRows.size() == joints.items().size();

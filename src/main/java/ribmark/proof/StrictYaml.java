@@ -90,6 +90,9 @@ final class StrictYaml {
             throw stop("C001", text.line(1), "This file is empty.", "Write its content, or take the file away.");
         }
         Node root = value(next(), 1);
+        if (root.json().isNull()) {
+            throw stop("C001", text.line(1), "This file is empty.", "Write its content, or take the file away.");
+        }
         next();
         Event after = next();
         if (after.getEventId() != Event.ID.StreamEnd) {

@@ -139,6 +139,13 @@ class DemoShowsEveryStateTest {
     }
 
     @Test
+    void what_a_breakdown_cost_is_told_at_the_invented_college_s_prices() {
+        assertThat(osric.open("/weigh-ups/" + sheet("Ada", 29).carcase().id() + "/scores")
+                        .text())
+                .contains("What the shop of an invented college asks", "GBP");
+    }
+
+    @Test
     void pairs_are_held_against_each_other() {
         assertThat(osric.open("/weigh-ups/" + sheet("Bram", 28).carcase().id()).text())
                 .contains("heavier");

@@ -161,6 +161,12 @@ final class Seeds {
                     "sides: once\n    optional: false\n    needs: [mark]",
                     "sides: «each\n    optional: false\n    needs: [mark]"),
             new Seed("C047", BACK, "frees: [shank]\n    leaves: [leg]", "frees: [«leg]\n    leaves: [shank]"),
+            new Seed(
+                    "C026",
+                    BACK,
+                    "uses: [hip]\n      bones: [\"FEM(s)\"]",
+                    "uses: [hip, front-line]\n      bones: [\"FEM(s)\", «\"R1(s)\"]"),
+            new Seed("C046", TABLE, "pair: true, pair-spread: 0.02", "pair: false, pair-spread: 0"),
             new Seed("C048", CUTS, "[T2..T(last), L1..L(last), Cd1", "[T2..T(last), «L1, Cd1"),
             new Seed(
                     "C048",
