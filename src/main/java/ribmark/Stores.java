@@ -75,8 +75,7 @@ final class Stores {
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
-        this.sheets = new BlockSheetStore(
-                database, log, clock, carcases, people, groups, new WordingStore(content::curriculum, clock));
+        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups, wordings(clock));
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
@@ -96,6 +95,10 @@ final class Stores {
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
+    }
+
+    private WordingStore wordings(Clock clock) {
+        return new WordingStore(content::curriculum, clock);
     }
 
     /** Those that the demo fills. */

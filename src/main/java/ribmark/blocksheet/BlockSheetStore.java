@@ -38,6 +38,9 @@ public final class BlockSheetStore {
             new Mirror("sheet-closed", "closings", List.of("sheet_id", "next_day")));
 
     private static final String SHEETS = "select s.* from block_sheets s ";
+    private static final String MARK =
+            "insert into marks (id, sheet_id, step_id, side, mark, fault_id, wording, observed_at, recorded_at, evidence_seq)"
+                    + " values (:id, :sheet, :step, :side, :mark, :fault, :wording, :observed, :now, :seq)";
     private static final String NOT_CLOSED = "not exists (select 1 from closings c where c.sheet_id = s.id)";
 
     private final Database database;
@@ -194,11 +197,7 @@ public final class BlockSheetStore {
                     .fact("wording", wording)
                     .words("words", words)
                     .observedAt(observedAt));
-            at(
-                            handle,
-                            "insert into marks (id, sheet_id, step_id, side, mark, fault_id, wording, observed_at,"
-                                    + " recorded_at, evidence_seq) values (:id, :sheet, :step, :side, :mark, :fault,"
-                                    + " :wording, :observed, :now, :seq)")
+            at(handle, MARK)
                     .bind("id", id)
                     .bind("sheet", sheet)
                     .bind("step", place.stepId())
