@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.RanLineStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.WordingStore;
@@ -130,6 +131,7 @@ final class Stores {
         return Stream.of(
                         CarcaseStore.MIRRORS,
                         BlockSheetStore.MIRRORS,
+                        RanLineStore.MIRRORS,
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
@@ -141,6 +143,10 @@ final class Stores {
                                 KeptScoreStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    RanLineStore ranLines() {
+        return new RanLineStore(database, log);
     }
 
     Verifier verifier() {

@@ -13,6 +13,7 @@ import ribmark.basics.NotFound;
 import ribmark.basics.Words;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.RanLines;
 import ribmark.blocksheet.Worded;
 import ribmark.blocksheet.WordedUnder;
 import ribmark.carcase.ThisAnimal;
@@ -43,6 +44,7 @@ public final class FeedbackPages {
             Reply.Agrees.words().stream().map(Choice::of).toList();
 
     private final BlockSheetStore sheets;
+    private final RanLines lines;
     private final ReplyStore replies;
     private final WeighedCarcases weighed;
     private final Supplier<Curriculum> curriculum;
@@ -52,12 +54,14 @@ public final class FeedbackPages {
     /** The pictures show where on the bones something was seen; the zone is the one days are shown in. */
     public FeedbackPages(
             BlockSheetStore sheets,
+            RanLines lines,
             ReplyStore replies,
             WeighedCarcases weighed,
             Supplier<Curriculum> curriculum,
             StepPicture.Book pictures,
             ZoneId zone) {
         this.sheets = sheets;
+        this.lines = lines;
         this.replies = replies;
         this.weighed = weighed;
         this.curriculum = curriculum;
@@ -174,6 +178,7 @@ public final class FeedbackPages {
                 sheet, curriculum.get().breakdown(), weighed.forSheet(sheet), replies.allOf(sheet.id()), zone);
         Map<String, Object> model = model(ctx, feedback, form);
         model.put("worded", WordedUnder.say(sheet.marks(), curriculum.get().version()));
+        model.put("ran", lines.of(sheet));
         ctx.render("feedback/sheet.html", model);
     }
 
