@@ -17,6 +17,8 @@ import ribmark.blocksheet.ClosingPages;
 import ribmark.blocksheet.CountPages;
 import ribmark.blocksheet.MarkPages;
 import ribmark.blocksheet.OpeningPages;
+import ribmark.blocksheet.RanLinePages;
+import ribmark.blocksheet.RanLines;
 import ribmark.blocksheet.SheetPages;
 import ribmark.blocksheet.SignOffPages;
 import ribmark.blocksheet.SignOffStore;
@@ -122,10 +124,11 @@ public final class App implements AutoCloseable {
         addStudy(pictures);
         new ContentPages(stores.content).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
-        addBlockSheets();
+        RanLines lines = new RanLines(stores.ranLines(), stores.content::curriculum, pictures::ran);
+        addBlockSheets(lines);
         addStandings(map);
         new AtTheScale(stores, settings.zone()).addTo(routes);
-        addFeedback(pictures);
+        addFeedback(pictures, lines);
         college.ifPresent(invented -> invented.pages().addTo(routes));
     }
 
@@ -136,9 +139,10 @@ public final class App implements AutoCloseable {
         new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 
-    private void addFeedback(BonePictures pictures) {
+    private void addFeedback(BonePictures pictures, RanLines lines) {
         new FeedbackPages(
                         stores.sheets,
+                        lines,
                         stores.replies,
                         stores.weighed,
                         stores.content::curriculum,
@@ -147,15 +151,16 @@ public final class App implements AutoCloseable {
                 .addTo(routes);
     }
 
-    private void addBlockSheets() {
+    private void addBlockSheets(RanLines lines) {
         Supplier<Curriculum> curriculum = stores.content::curriculum;
         new TodayPages(stores.sheets, stores.carcases, curriculum, clock, settings.zone()).addTo(routes);
         new OpeningPages(stores.sheets, stores.carcases, stores.people, curriculum).addTo(routes);
-        new SheetPages(stores.sheets, curriculum, settings.zone()).addTo(routes);
+        new SheetPages(stores.sheets, lines, curriculum, settings.zone()).addTo(routes);
         new CountPages(stores.sheets, stores.carcases, curriculum, settings.zone()).addTo(routes);
         BlockPages block = new BlockPages(stores.sheets, curriculum);
         block.addTo(routes);
         new MarkPages(block, stores.sheets, clock).addTo(routes);
+        new RanLinePages(block, lines).addTo(routes);
         new ClosingPages(stores.sheets, curriculum, stores.passwords, clock, settings.zone()).addTo(routes);
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.RanLineStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
@@ -125,6 +126,7 @@ final class Stores {
         return Stream.of(
                         CarcaseStore.MIRRORS,
                         BlockSheetStore.MIRRORS,
+                        RanLineStore.MIRRORS,
                         SignOffStore.MIRRORS,
                         WeighUpStore.MIRRORS,
                         ExportStore.MIRRORS,
@@ -136,6 +138,10 @@ final class Stores {
                                 KeptScoreStore.MIRROR))
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    RanLineStore ranLines() {
+        return new RanLineStore(database, log);
     }
 
     Verifier verifier() {

@@ -36,7 +36,7 @@ class ArchitectureTest {
             "bonemap anatomy basics competence curriculum moved web",
             "proof anatomy basics competence curriculum scoring slips web",
             "carcase anatomy basics curriculum database evidence people scoring web",
-            "blocksheet anatomy basics carcase competence curriculum database evidence people web",
+            "blocksheet moved anatomy basics carcase competence curriculum database evidence people web",
             "scales basics curriculum database evidence people scoring web",
             "cuttingtests basics carcase curriculum database evidence people scoring web",
             "weighing anatomy basics blocksheet carcase curriculum cuttingtests database evidence people scales scoring slips web weighup",

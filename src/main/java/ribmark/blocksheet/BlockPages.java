@@ -110,6 +110,7 @@ public final class BlockPages {
                         + (place.side() == Side.ONCE ? "" : ", " + place.side().word()));
         model.put("reasons", step.faults().stream().map(BlockPages::reason).toList());
         model.put("many", step.faults().size() >= (mark == Mark.STOPPED ? STANDING_UNDER_A_CAUTION : STANDING));
+        model.put("runsElsewhere", !walk.breakdown().linesCutAt(step).isEmpty());
         model.put("back", StepView.address(walk.sheet(), place));
         ctx.render("blocksheet/reasons.html", model);
     }

@@ -3,6 +3,7 @@ package ribmark.blocksheet;
 import io.javalin.http.Context;
 import java.time.ZoneId;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -21,12 +22,14 @@ import ribmark.web.Routes;
 public final class SheetPages {
 
     private final BlockSheetStore sheets;
+    private final RanLines lines;
     private final Supplier<Curriculum> curriculum;
     private final ZoneId zone;
 
     /** Days are said in the college's own zone. */
-    public SheetPages(BlockSheetStore sheets, Supplier<Curriculum> curriculum, ZoneId zone) {
+    public SheetPages(BlockSheetStore sheets, RanLines lines, Supplier<Curriculum> curriculum, ZoneId zone) {
         this.sheets = sheets;
+        this.lines = lines;
         this.curriculum = curriculum;
         this.zone = zone;
     }
@@ -50,6 +53,8 @@ public final class SheetPages {
         model.put("view", SheetView.all(walk, leadsTo(walk, acting)));
         model.put("sheet", sheet);
         model.put("animal", AnimalView.of(walk, zone));
+        model.put("ran", lines.of(sheet));
+        model.put("runsElsewhere", keeper ? runsElsewhere(walk) : List.of());
         model.put("staff", acting.as(Role.ASSESSOR) || acting.as(Role.TUTOR));
         model.put("keeper", keeper);
         model.put("marked", !sheet.marks().isEmpty());
@@ -58,6 +63,18 @@ public final class SheetPages {
                 "next", walk.next().map(place -> StepView.address(sheet, place)).orElse(null));
         model.put("nextWords", walk.next().map(place -> goOn(walk, place)).orElse(""));
         ctx.render("blocksheet/sheet.html", model);
+    }
+
+    /** The steps that cut a line and hold a mark with help or worse: there it may have run elsewhere. */
+    private static List<StepView.Link> runsElsewhere(Walk walk) {
+        return walk.breakdown().steps().stream()
+                .filter(step -> !walk.breakdown().linesCutAt(step).isEmpty())
+                .filter(step -> walk.sheet().marksOf(step.id()).stream()
+                        .anyMatch(mark -> mark.mark() != ribmark.competence.Mark.UNAIDED))
+                .map(step -> new StepView.Link(
+                        "Where the line of step\u00a0" + step.number() + " ran",
+                        StepView.address(walk.sheet(), step.id()) + "/ran"))
+                .toList();
     }
 
     private static Function<Step, String> leadsTo(Walk walk, Acting acting) {

@@ -13,6 +13,7 @@ import ribmark.basics.NotFound;
 import ribmark.basics.Words;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.RanLines;
 import ribmark.carcase.ThisAnimal;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Curriculum;
@@ -41,6 +42,7 @@ public final class FeedbackPages {
             Reply.Agrees.words().stream().map(Choice::of).toList();
 
     private final BlockSheetStore sheets;
+    private final RanLines lines;
     private final ReplyStore replies;
     private final WeighedCarcases weighed;
     private final Supplier<Curriculum> curriculum;
@@ -50,12 +52,14 @@ public final class FeedbackPages {
     /** The pictures show where on the bones something was seen; the zone is the one days are shown in. */
     public FeedbackPages(
             BlockSheetStore sheets,
+            RanLines lines,
             ReplyStore replies,
             WeighedCarcases weighed,
             Supplier<Curriculum> curriculum,
             StepPicture.Book pictures,
             ZoneId zone) {
         this.sheets = sheets;
+        this.lines = lines;
         this.replies = replies;
         this.weighed = weighed;
         this.curriculum = curriculum;
@@ -157,7 +161,9 @@ public final class FeedbackPages {
     private void render(Context ctx, BlockSheet sheet, Form form) {
         SheetFeedback feedback = SheetFeedback.of(
                 sheet, curriculum.get().breakdown(), weighed.forSheet(sheet), replies.allOf(sheet.id()), zone);
-        ctx.render("feedback/sheet.html", model(ctx, feedback, form));
+        Map<String, Object> model = model(ctx, feedback, form);
+        model.put("ran", lines.of(sheet));
+        ctx.render("feedback/sheet.html", model);
     }
 
     private static Map<String, Object> model(Context ctx, SheetFeedback feedback, Form form) {
