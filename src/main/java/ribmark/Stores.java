@@ -9,6 +9,7 @@ import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.RanLineStore;
 import ribmark.blocksheet.SignOffStore;
 import ribmark.blocksheet.Standings;
+import ribmark.blocksheet.WordingStore;
 import ribmark.carcase.CarcaseStore;
 import ribmark.cuttingtests.CuttingTestStore;
 import ribmark.cuttingtests.OwnTables;
@@ -75,7 +76,7 @@ final class Stores {
         this.passwords = new Passwords(database, clock);
         this.groups = new GroupStore(database, people);
         this.carcases = new CarcaseStore(database, log, people, clock);
-        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups);
+        this.sheets = new BlockSheetStore(database, log, clock, carcases, people, groups, wordings(clock));
         this.replies = new ReplyStore(database, log, clock);
         this.signOffs = new SignOffStore(database, log, people, clock);
         this.standings = new Standings(sheets, signOffs, content::curriculum, clock, settings.zone());
@@ -95,6 +96,10 @@ final class Stores {
         this.links = new OneTimeLinks(database, clock);
         this.sessions = new SessionStore(database, people, clock);
         headFile().ifPresent(file -> database.afterWriting(() -> file.keep(log.head())));
+    }
+
+    private WordingStore wordings(Clock clock) {
+        return new WordingStore(content::curriculum, clock);
     }
 
     /** Those that the demo fills. */

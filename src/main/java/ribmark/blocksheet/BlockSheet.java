@@ -2,6 +2,7 @@ package ribmark.blocksheet;
 
 import java.time.Instant;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.UUID;
 import ribmark.basics.Refused;
 import ribmark.basics.Side;
 import ribmark.carcase.Carcase;
+import ribmark.curriculum.Step;
 import ribmark.people.Acting;
 import ribmark.people.Person;
 
@@ -56,6 +58,15 @@ public record BlockSheet(
     /** The marks of a step, left before right. */
     public List<Mark> marksOf(String stepId) {
         return marks.stream().filter(mark -> mark.stepId().equals(stepId)).toList();
+    }
+
+    /** What a step was called when it was marked last; what it is called now where it was not, or that was not kept. */
+    public String title(Step now) {
+        return marksOf(now.id()).stream()
+                .max(Comparator.comparingLong(Mark::evidenceSeq))
+                .flatMap(Mark::worded)
+                .map(Worded::title)
+                .orElse(now.title());
     }
 
     /** The sides of a step that are to be watched, in order. */

@@ -41,7 +41,14 @@ final class BlockSheetRows {
     }
 
     private record Kept(
-            UUID id, Place place, String mark, String fault, Instant observedAt, Instant recordedAt, long seq) {}
+            UUID id,
+            Place place,
+            String mark,
+            String fault,
+            Instant observedAt,
+            Instant recordedAt,
+            long seq,
+            String wording) {}
 
     private record Closed(Instant at, LocalDate nextDay, long seq) {}
 
@@ -51,10 +58,12 @@ final class BlockSheetRows {
 
     private final Handle handle;
     private final EvidenceLog log;
+    private final WordingStore wordings;
 
-    BlockSheetRows(Handle handle, EvidenceLog log) {
+    BlockSheetRows(Handle handle, EvidenceLog log, WordingStore wordings) {
         this.handle = handle;
         this.log = log;
+        this.wordings = wordings;
     }
 
     /** The sheets of these rows, in their order. */
@@ -118,7 +127,7 @@ final class BlockSheetRows {
         return last.values().stream().filter(row -> row.mark() != null).toList();
     }
 
-    private static Mark mark(Kept row, Map<String, String> words) {
+    private Mark mark(Kept row, Map<String, String> words) {
         return new Mark(
                 row.id(),
                 row.place().stepId(),
@@ -128,7 +137,8 @@ final class BlockSheetRows {
                 words.getOrDefault("words", ""),
                 row.observedAt(),
                 row.recordedAt(),
-                row.seq());
+                row.seq(),
+                wordings.find(handle, row.wording(), row.place().stepId()));
     }
 
     private Map<UUID, Closing> closings(List<UUID> ids) {
@@ -177,7 +187,8 @@ final class BlockSheetRows {
                 row.getString("fault_id"),
                 moment(row, "observed_at"),
                 moment(row, "recorded_at"),
-                row.getLong("evidence_seq"));
+                row.getLong("evidence_seq"),
+                row.getString("wording"));
     }
 
     private static Answer answer(ResultSet row) throws SQLException {

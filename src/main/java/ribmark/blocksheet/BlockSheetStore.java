@@ -29,12 +29,18 @@ public final class BlockSheetStore {
                     "sheet-opened",
                     "opened_sheets",
                     List.of("id", "carcase_id", "apprentice_id", "assessor_id", "breakdown_id", "scope")),
-            new Mirror("step-marked", "marks", List.of("id", "sheet_id", "step_id", "side", "mark", "fault_id")),
+            new Mirror(
+                    "step-marked",
+                    "marks",
+                    List.of("id", "sheet_id", "step_id", "side", "mark", "fault_id", "wording")),
             new Mirror("question-answered", "answers", List.of("id", "sheet_id", "step_id", "question_id", "answered")),
             new Mirror("closing-drafted", "closing_drafts", List.of("id", "sheet_id", "next_day")),
             new Mirror("sheet-closed", "closings", List.of("sheet_id", "next_day")));
 
     private static final String SHEETS = "select s.* from block_sheets s ";
+    private static final String MARK =
+            "insert into marks (id, sheet_id, step_id, side, mark, fault_id, wording, observed_at, recorded_at, evidence_seq)"
+                    + " values (:id, :sheet, :step, :side, :mark, :fault, :wording, :observed, :now, :seq)";
     private static final String NOT_CLOSED = "not exists (select 1 from closings c where c.sheet_id = s.id)";
 
     private final Database database;
@@ -43,21 +49,24 @@ public final class BlockSheetStore {
     private final CarcaseStore carcases;
     private final PeopleStore people;
     private final GroupStore groups;
+    private final WordingStore wordings;
 
-    /** Carcases and people give the rows their names; groups say which sheets a tutor sees. */
+    /** Carcases and people give the rows their names; groups say which sheets a tutor sees, wordings what marks were judged by. */
     public BlockSheetStore(
             Database database,
             EvidenceLog log,
             Clock clock,
             CarcaseStore carcases,
             PeopleStore people,
-            GroupStore groups) {
+            GroupStore groups,
+            WordingStore wordings) {
         this.database = database;
         this.log = log;
         this.clock = clock;
         this.carcases = carcases;
         this.people = people;
         this.groups = groups;
+        this.wordings = wordings;
     }
 
     /** A sheet this person may see, or nothing here: assessors see all, tutors their groups', apprentices their own closed ones. */
@@ -177,6 +186,7 @@ public final class BlockSheetStore {
             UUID sheet, Place place, Optional<String> mark, Optional<String> fault, String words, Instant observedAt) {
         UUID id = UUID.randomUUID();
         database.write(handle -> {
+            String wording = mark.map(given -> wordings.keep(handle)).orElse(null);
             long record = log.append(Entry.of("step-marked")
                     .fact("id", id)
                     .fact("sheet_id", sheet)
@@ -184,18 +194,17 @@ public final class BlockSheetStore {
                     .fact("side", place.side().word())
                     .fact("mark", mark.orElse(null))
                     .fact("fault_id", fault.orElse(null))
+                    .fact("wording", wording)
                     .words("words", words)
                     .observedAt(observedAt));
-            at(
-                            handle,
-                            "insert into marks (id, sheet_id, step_id, side, mark, fault_id, observed_at, recorded_at,"
-                                    + " evidence_seq) values (:id, :sheet, :step, :side, :mark, :fault, :observed, :now, :seq)")
+            at(handle, MARK)
                     .bind("id", id)
                     .bind("sheet", sheet)
                     .bind("step", place.stepId())
                     .bind("side", place.side().word())
                     .bind("mark", mark.orElse(null))
                     .bind("fault", fault.orElse(null))
+                    .bind("wording", wording)
                     .bind("observed", observedAt)
                     .bind("seq", record)
                     .execute();
@@ -244,7 +253,7 @@ public final class BlockSheetStore {
 
     /** What was typed towards closing a sheet, when it was left open. */
     public Optional<Draft> draft(UUID sheet) {
-        return database.reading(handle -> new BlockSheetRows(handle, log).draft(sheet));
+        return database.reading(handle -> new BlockSheetRows(handle, log, wordings).draft(sheet));
     }
 
     /** Closes a sheet for good, with the words said at the end. */
@@ -279,7 +288,7 @@ public final class BlockSheetStore {
                     .list();
             return opened.isEmpty()
                     ? List.of()
-                    : new BlockSheetRows(handle, log).sheets(opened, carcases.byId(), people.byId());
+                    : new BlockSheetRows(handle, log, wordings).sheets(opened, carcases.byId(), people.byId());
         });
     }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import ribmark.basics.Side;
+import ribmark.curriculum.Step;
 
 /** The assessor's word for one step and side, the fault it was given for, and what was seen in words. */
 public record Mark(
@@ -15,7 +16,19 @@ public record Mark(
         String words,
         Instant observedAt,
         Instant recordedAt,
-        long evidenceSeq) {
+        long evidenceSeq,
+        Optional<Worded> worded) {
+
+    /** The fault it was given for, as it was worded then; as the step words it now where that was not kept. */
+    public Optional<Step.Fault> fault(Step now) {
+        return faultId.flatMap(id -> worded.flatMap(then -> then.fault(id))
+                .map(then -> new Step.Fault(id, then.text(), then.mend(), critical(then.critical())))
+                .or(() -> now.fault(id)));
+    }
+
+    private static Optional<Step.Critical> critical(String word) {
+        return Step.Critical.of(word.replace(' ', '-'));
+    }
 
     /** Where it stands on the sheet. */
     public Place place() {

@@ -46,7 +46,7 @@ public record SeenRow(String href, String day, String carcase, String assessor, 
 
     private static String why(Mark mark, Step step) {
         String said = Stream.concat(
-                        mark.faultId().flatMap(step::fault).map(Step.Fault::text).stream(),
+                        mark.fault(step).map(Step.Fault::text).stream(),
                         Stream.of(mark.words()).filter(words -> !words.isEmpty()))
                 .map(words -> words.matches("(?s).*[.!?]") ? words : words + ".")
                 .collect(Collectors.joining(" "));

@@ -51,6 +51,11 @@ public final class SheetPages {
         model.put("title", sheet.apprentice().name() + " on " + sheet.carcase().name());
         model.put("pairs", TicketStrip.of(sheet, Words.day(sheet.openedAt(), zone)));
         model.put("view", SheetView.all(walk, leadsTo(walk, acting)));
+        model.put(
+                "worded",
+                sheet.isOpen()
+                        ? ""
+                        : WordedUnder.say(sheet.marks(), curriculum.get().version()));
         model.put("sheet", sheet);
         model.put("animal", AnimalView.of(walk, zone));
         model.put("ran", lines.of(sheet));

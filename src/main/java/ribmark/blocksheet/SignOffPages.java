@@ -107,6 +107,10 @@ public final class SignOffPages {
 
     private void render(Context ctx, StepRecord record, Form form) {
         EvidenceView page = EvidenceView.of(record, standings, Access.signedIn(ctx));
-        ctx.render("blocksheet/evidence.html", Map.of("page", page, "form", form));
+        List<Mark> marks = record.seen().stream()
+                .flatMap(sheet -> sheet.marksOf(record.step().id()).stream())
+                .toList();
+        String worded = WordedUnder.say(marks, standings.curriculum().version());
+        ctx.render("blocksheet/evidence.html", Map.of("page", page, "form", form, "worded", worded));
     }
 }

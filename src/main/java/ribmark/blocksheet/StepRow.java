@@ -22,7 +22,7 @@ public record StepRow(String number, String title, String href, Cell left, Cell 
     public static StepRow of(BlockSheet sheet, Step step, String href) {
         return new StepRow(
                 Integer.toString(step.number()),
-                step.title(),
+                sheet.isOpen() ? step.title() : sheet.title(step),
                 href,
                 sheet.mark(step.id(), step.eachSide() ? Side.LEFT : Side.ONCE)
                         .map(mark -> Cell.of(mark, step))
@@ -35,7 +35,7 @@ public record StepRow(String number, String title, String href, Cell left, Cell 
 
     /** Why a mark was given: the fault tapped, then the words typed. */
     static String said(Mark mark, Step step) {
-        Optional<String> fault = mark.faultId().flatMap(step::fault).map(Step.Fault::text);
+        Optional<String> fault = mark.fault(step).map(Step.Fault::text);
         return Stream.of(fault, Optional.of(mark.words()).filter(words -> !words.isEmpty()))
                 .flatMap(Optional::stream)
                 .map(words -> words.matches("(?s).*[.!?]") ? words : words + ".")

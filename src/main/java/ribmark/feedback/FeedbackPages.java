@@ -14,6 +14,8 @@ import ribmark.basics.Words;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.RanLines;
+import ribmark.blocksheet.Worded;
+import ribmark.blocksheet.WordedUnder;
 import ribmark.carcase.ThisAnimal;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Curriculum;
@@ -127,10 +129,23 @@ public final class FeedbackPages {
         model.put(
                 "bones",
                 pictures.of(animal.curriculum(), step).stream().findFirst().orElse(null));
+        String version = animal.curriculum().version();
+        model.put("title", sheet.title(step));
+        model.put("worded", WordedUnder.say(sheet.marksOf(step.id()), version));
+        model.put("judged", judged(sheet, step, version));
         model.put("marks", feedback.marksInWords(step));
         model.put("seen", feedback.seenAt(step));
         model.put("stage", sheet.closing().orElseThrow().stage(step.stageId()));
         ctx.render("feedback/step.html", model);
+    }
+
+    /** How the step was worded when it was marked, where that differs in version from now; newest first. */
+    private static List<Worded> judged(BlockSheet sheet, Step step, String version) {
+        return sheet.marksOf(step.id()).stream()
+                .flatMap(mark -> mark.worded().stream())
+                .filter(worded -> !worded.version().equals(version))
+                .distinct()
+                .toList();
     }
 
     private void reply(Context ctx) {
@@ -162,6 +177,7 @@ public final class FeedbackPages {
         SheetFeedback feedback = SheetFeedback.of(
                 sheet, curriculum.get().breakdown(), weighed.forSheet(sheet), replies.allOf(sheet.id()), zone);
         Map<String, Object> model = model(ctx, feedback, form);
+        model.put("worded", WordedUnder.say(sheet.marks(), curriculum.get().version()));
         model.put("ran", lines.of(sheet));
         ctx.render("feedback/sheet.html", model);
     }

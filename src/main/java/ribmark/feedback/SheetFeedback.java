@@ -97,7 +97,7 @@ public record SheetFeedback(
     }
 
     private static Seen seen(Mark mark, Step step) {
-        Optional<Step.Fault> fault = mark.faultId().flatMap(step::fault);
+        Optional<Step.Fault> fault = mark.fault(step);
         return new Seen(
                 Words.capital(sided(mark, mark.mark().word())),
                 fault.map(Step.Fault::text).orElse(""),
