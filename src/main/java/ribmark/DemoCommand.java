@@ -13,12 +13,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import ribmark.admin.DemoClock;
 import ribmark.admin.DemoCollege.SignIn;
-import ribmark.admin.OutputFormat;
 
 /** Runs the program on an invented college, in a database that is gone when the program ends. */
 @Command(
@@ -45,13 +45,8 @@ final class DemoCommand implements Callable<Integer> {
             description = "Folder laid over the content that came with the program. Also RIBMARK_CONTENT.")
     private Path content;
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            converter = OutputFormat.Reader.class,
-            description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private OutputFormat format;
+    @Mixin
+    private FormatOption format;
 
     @Override
     public Integer call() throws JsonProcessingException, InterruptedException {
@@ -72,7 +67,7 @@ final class DemoCommand implements Callable<Integer> {
     /** The line for programs comes first; whoever reads it may go on at once. */
     private void print(String address, List<SignIn> signIns) throws JsonProcessingException {
         PrintWriter out = spec.commandLine().getOut();
-        if (format == OutputFormat.JSON) {
+        if (format.isJson()) {
             Map<String, Object> line = new LinkedHashMap<>();
             line.put("address", address);
             line.put("signIns", signIns);

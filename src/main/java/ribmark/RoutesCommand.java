@@ -11,11 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import ribmark.admin.DemoClock;
-import ribmark.admin.OutputFormat;
 import ribmark.web.Route;
 
 /** Lists every address and who may open it, with the one that only the demo has. */
@@ -34,13 +34,8 @@ final class RoutesCommand implements Callable<Integer> {
             description = "Folder laid over the content that came with the program.")
     private Path content;
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            converter = OutputFormat.Reader.class,
-            description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private OutputFormat format;
+    @Mixin
+    private FormatOption format;
 
     @Override
     public Integer call() throws JsonProcessingException {
@@ -50,7 +45,7 @@ final class RoutesCommand implements Callable<Integer> {
         try (App app = App.demo(settings, new DemoClock(Clock.systemUTC()))) {
             routes = app.routes();
         }
-        if (format == OutputFormat.JSON) {
+        if (format.isJson()) {
             out.println(new ObjectMapper()
                     .writeValueAsString(
                             routes.stream().map(RoutesCommand::shown).toList()));

@@ -10,10 +10,10 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import ribmark.admin.OutputFormat;
 import ribmark.basics.Refused;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
@@ -52,13 +52,8 @@ final class VerifyCommand implements Callable<Integer> {
             description = "Taken as by every command; the log is the same under any content.")
     private Path content;
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            converter = OutputFormat.Reader.class,
-            description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private OutputFormat format;
+    @Mixin
+    private FormatOption format;
 
     @Override
     public Integer call() throws IOException {
@@ -93,7 +88,7 @@ final class VerifyCommand implements Callable<Integer> {
 
     private void print(Verification found) throws JsonProcessingException {
         PrintWriter out = spec.commandLine().getOut();
-        if (format == OutputFormat.JSON) {
+        if (format.isJson()) {
             out.println(new ObjectMapper().writeValueAsString(found));
             return;
         }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,24 +41,14 @@ public final class AgreeCommand implements Callable<Integer> {
             description = "Names, steps in an order (numbers or our marks), or measurements.")
     private Level level;
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            converter = OutputFormat.Reader.class,
-            description = "For people (text, the default) or for programs (json).")
-    private OutputFormat format = OutputFormat.TEXT;
+    @Mixin
+    private FormatAndHelp asked;
 
     @Option(
             names = "--content",
             paramLabel = "DIR",
             description = "Taken as by every command; agreement reads ratings only.")
     private Path content;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Shows this.")
-    private boolean help;
 
     /** Takes what {@code -} reads. */
     public AgreeCommand(InputStream standardInput) {
@@ -66,7 +57,7 @@ public final class AgreeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Refusal refusal = new Refusal(spec.commandLine(), format);
+        Refusal refusal = new Refusal(spec.commandLine(), asked.format());
         try {
             RatingFile read = RatingFile.read(new InputFile(file, standardInput).read(), level);
             if (!read.problems().isEmpty()) {
@@ -81,16 +72,20 @@ public final class AgreeCommand implements Callable<Integer> {
 
     private void print(Agreement agreement) {
         var out = spec.commandLine().getOut();
-        if (format == OutputFormat.JSON) {
+        if (asked.format() == OutputFormat.JSON) {
             out.println(json(agreement));
         } else {
-            out.println(agreement.items() + " things, " + agreement.assessors() + " assessors, " + agreement.ratings()
-                    + " ratings.");
+            out.println(many(agreement.items(), "thing") + ", " + many(agreement.assessors(), "assessor") + ", "
+                    + many(agreement.ratings(), "rating") + ".");
             line("Percent agreement", agreement.percentAgreement(), "%.1f %%");
             line("Cohen's kappa", agreement.cohenKappa(), "%.3f");
             agreement.notComputable().forEach((name, reason) -> out.println(name + ": not worked out. " + reason));
         }
         out.flush();
+    }
+
+    private static String many(int number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
     }
 
     private void line(String name, OptionalDouble number, String pattern) {

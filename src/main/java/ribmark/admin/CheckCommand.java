@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,28 +46,18 @@ public final class CheckCommand implements Callable<Integer> {
     @Option(names = "--explain", paramLabel = "CODE", description = "Explains one code of the check, with an example.")
     private String code;
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            converter = OutputFormat.Reader.class,
-            description = "For people (text, the default) or for programs (json).")
-    private OutputFormat format = OutputFormat.TEXT;
+    @Mixin
+    private FormatAndHelp asked;
 
     @Option(names = "--content", paramLabel = "DIR", description = "The college's own files, laid over the others.")
     private Path content;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Shows this.")
-    private boolean help;
 
     @Override
     public Integer call() {
         try {
             return code == null ? check() : explain();
         } catch (Refused refused) {
-            return new Refusal(spec.commandLine(), format).of(refused);
+            return new Refusal(spec.commandLine(), asked.format()).of(refused);
         }
     }
 
@@ -74,7 +65,7 @@ public final class CheckCommand implements Callable<Integer> {
         ContentFiles base = folder == null ? ContentFiles.ours() : ContentFiles.in(folder);
         ContentFiles files = content == null ? base : base.under(ContentFiles.in(content));
         Check check = Check.of(files, Optional.ofNullable(formula));
-        print(format == OutputFormat.JSON ? CheckJson.of(check).toString() + "\n" : CheckText.of(check));
+        print(asked.format() == OutputFormat.JSON ? CheckJson.of(check).toString() + "\n" : CheckText.of(check));
         return check.ok() ? 0 : Refusal.REFUSED;
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,21 +40,11 @@ public final class ScoreCommand implements Callable<Integer> {
     @Option(names = "--lines", description = "One weigh-up a line, one answer a line; as for a file ending in .jsonl.")
     private boolean lines;
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            converter = OutputFormat.Reader.class,
-            description = "For people (text, the default) or for programs (json).")
-    private OutputFormat format = OutputFormat.TEXT;
+    @Mixin
+    private FormatAndHelp asked;
 
     @Option(names = "--content", paramLabel = "DIR", description = "The college's own files, laid over ours.")
     private Path content;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Shows this.")
-    private boolean help;
 
     /** Takes the tables as they stand with or without a college's own folder laid over them. */
     public ScoreCommand(Function<Optional<Path>, References> references, InputStream standardInput) {
@@ -114,7 +105,7 @@ public final class ScoreCommand implements Callable<Integer> {
 
     private void print(WeighUpScore score, References tables) {
         var out = spec.commandLine().getOut();
-        if (format == OutputFormat.JSON) {
+        if (asked.format() == OutputFormat.JSON) {
             out.println(ScoreJson.of(score, score.finding(tables.weighing()), score.costing(tables.prices())));
         } else {
             ScoreText.lines(score, tables, explain).forEach(out::println);
@@ -123,6 +114,6 @@ public final class ScoreCommand implements Callable<Integer> {
     }
 
     private Refusal refusal() {
-        return new Refusal(spec.commandLine(), format);
+        return new Refusal(spec.commandLine(), asked.format());
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -37,21 +38,11 @@ public final class TryCommand implements Callable<Integer> {
                             + " by, side) for a line that ran elsewhere; - reads standard input.")
     private String file;
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            converter = OutputFormat.Reader.class,
-            description = "For people (text, the default) or for programs (json).")
-    private OutputFormat format = OutputFormat.TEXT;
+    @Mixin
+    private FormatAndHelp asked;
 
     @Option(names = "--content", paramLabel = "DIR", description = "The college's own files, laid over ours.")
     private Path content;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Shows this.")
-    private boolean help;
 
     /** Reads standard input where the file is called {@code -}. */
     public TryCommand(InputStream standardInput) {
@@ -60,7 +51,7 @@ public final class TryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Refusal refusal = new Refusal(spec.commandLine(), format);
+        Refusal refusal = new Refusal(spec.commandLine(), asked.format());
         try {
             TryFile asked = TryFile.read(new InputFile(file, standardInput).read());
             if (!asked.problems().isEmpty()) {
@@ -79,7 +70,7 @@ public final class TryCommand implements Callable<Integer> {
 
     private int print(Trial trial) {
         PrintWriter out = spec.commandLine().getOut();
-        if (format == OutputFormat.JSON) {
+        if (asked.format() == OutputFormat.JSON) {
             ObjectNode root = JsonNodeFactory.instance.objectNode();
             ArrayNode list = root.putArray("pieces");
             trial.pieces().forEach(piece -> piece.names().forEach(list.addArray()::add));

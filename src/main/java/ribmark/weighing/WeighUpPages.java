@@ -110,6 +110,9 @@ public final class WeighUpPages {
         Carcase carcase = carcase(ctx);
         KeptReading reading =
                 store.find(carcase.id(), Ids.of(ctx.pathParam("id"))).orElseThrow(NotFound::new);
+        if (!reading.counts()) {
+            throw new Refused("This reading is off the list already.");
+        }
         Form form = Form.typed(ctx);
         String field = "why-" + reading.id();
         String why = form.words(field, "Why it comes off", "Say it in a few words, for example: read wrongly.");

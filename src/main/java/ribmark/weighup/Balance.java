@@ -68,7 +68,7 @@ public record Balance(
 
     /** More came off than went on, by more than the scales can explain. */
     public boolean moreCameOff() {
-        return gapG.doubleValue() < -gapExpandedUncertaintyG();
+        return gapG.signum() < 0 && gapG.doubleValue() < -gapExpandedUncertaintyG();
     }
 
     /** The verdict; a gap below nothing that the scales can explain balances. */

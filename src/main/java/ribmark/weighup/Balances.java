@@ -27,6 +27,9 @@ public final class Balances {
     }
 
     List<Balance> inside() {
+        if (tally.wholes().isEmpty()) {
+            return List.of();
+        }
         List<Balance> balances = new ArrayList<>();
         for (int place : tally.wholes()) {
             if (tally.sides(place) == Side.BOTH) {

@@ -61,6 +61,13 @@ class AgreeCommandTest {
                 .contains("Percent agreement: 50.0 %");
     }
 
+    @Test
+    void one_thing_is_said_as_one() {
+        assertThat(agree("item,assessor,rating\na,Ada,unaided\na,Bo,unaided", "--level", "nominal", "-"))
+                .isZero();
+        assertThat(out.toString()).startsWith("1 thing, 2 assessors, 2 ratings.");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -36,6 +36,10 @@ class ScorePagesTest {
         return on.browser.open(on.path() + "/scores");
     }
 
+    private static String version(String row) {
+        return row.replaceFirst("(?s).*version (\\S+).*", "$1");
+    }
+
     /**
      * By hand: the test's fores are 6.800 of 20.000 kg weighed, 34.0 %, so one test beside a table worth five makes
      * (5 × 36.3 + 34.0)/6 = 35.92; its legs 7.080, 35.4 %: (5 × 33.1 + 35.4)/6 = 33.48. Spread of the fores √((5 × 2.25 + 5 × 2.3²/6)/6)
@@ -45,7 +49,9 @@ class ScorePagesTest {
     void a_cutting_test_moves_the_table_and_leaves_older_scores_as_they_were() {
         Weighing before = weighed("7.260", "6.620");
         assertThat(before.open().text()).contains("Fores: 7.260 kg. 36.3 % of the carcase. Expected 36.3 %.");
-        assertThat(scores(before).press("Keep the score of").text()).contains("uk-primals, version ");
+        String kept =
+                scores(before).press("Keep the score of").all("tbody tr").get(0).text();
+        assertThat(kept).contains("uk-primals, version ");
 
         Weighing test = weighed("6.800", "7.080");
         assertThat(scores(test).press("Enter lamb").problems())
@@ -69,6 +75,10 @@ class ScorePagesTest {
                 .contains("Fores: 7.260 kg. 36.3 % of the carcase. Expected 36.3 %.");
         Page again = scores(before).press("Score lamb");
         assertThat(again.all("tbody tr")).hasSize(2);
+        assertThat(again.all("tbody tr").get(0).text())
+                .as("the old score, to the letter")
+                .isEqualTo(kept);
+        assertThat(version(again.all("tbody tr").get(1).text())).isNotEqualTo(version(kept));
         assertThat(again.text()).contains("Expected: 36.30 ± 1.50").contains("Expected: 35.92 ± 1.62");
 
         scores(test).fill("why", "the saw ran off").press("Take lamb");

@@ -3,6 +3,7 @@ package ribmark.weighing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -195,14 +196,16 @@ class WeighUpPagesTest {
         Weighing on = new Weighing(app, "20.120");
         on.weigh("fores.fores.once", "3.710");
         Page page = on.open();
+        Page window = on.open();
+        Page another = on.open();
         String field = page.all("input[name^=why-]").get(0).attr("name");
-        page.fill(field, "read wrongly").press("Take Fores");
+        assertThat(page.fill(field, "read wrongly").press("Take Fores").text()).contains("off the list");
 
-        Page again = on.browser.post(
-                page.all("form[action$=strike]").get(0).attr("action"),
-                page.fill(field, "wrong").fieldsOf("Take Fores"));
+        Page late = window.fill(field, "wrong").press("Take Fores");
+        Page silent = another.fill(field, "").press("Take Fores");
 
-        assertThat(again.status()).isIn(409, 422);
+        assertThat(List.of(late.status(), silent.status())).containsOnly(409);
+        assertThat(silent.text()).contains("This reading is off the list already.");
     }
 
     @Test
