@@ -2,8 +2,6 @@ package ribmark.admin;
 
 import java.time.ZoneId;
 import ribmark.blocksheet.BlockSheetStore;
-import ribmark.blocksheet.SignOffStore;
-import ribmark.blocksheet.Standings;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.database.Database;
@@ -14,6 +12,8 @@ import ribmark.people.GroupStore;
 import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.scales.ScaleCheckStore;
+import ribmark.signing.SignOffStore;
+import ribmark.signing.Standings;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
 import ribmark.weighing.Answering;
