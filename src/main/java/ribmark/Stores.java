@@ -111,6 +111,7 @@ final class Stores {
                 groups,
                 carcases,
                 sheets,
+                ranLines(),
                 weighUps,
                 answering,
                 cuttingTests,

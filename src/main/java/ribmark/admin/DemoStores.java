@@ -2,6 +2,7 @@ package ribmark.admin;
 
 import java.time.ZoneId;
 import ribmark.blocksheet.BlockSheetStore;
+import ribmark.blocksheet.RanLineStore;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.database.Database;
@@ -28,6 +29,7 @@ public record DemoStores(
         GroupStore groups,
         CarcaseStore carcases,
         BlockSheetStore sheets,
+        RanLineStore ranLines,
         WeighUpStore weights,
         Answering questions,
         CuttingTests cuttingTests,
