@@ -20,9 +20,6 @@ import ribmark.blocksheet.OpeningPages;
 import ribmark.blocksheet.RanLinePages;
 import ribmark.blocksheet.RanLines;
 import ribmark.blocksheet.SheetPages;
-import ribmark.blocksheet.SignOffPages;
-import ribmark.blocksheet.SignOffStore;
-import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.TodayPages;
 import ribmark.bonemap.BoneMap;
 import ribmark.bonemap.BoneMapPages;
@@ -31,9 +28,6 @@ import ribmark.bonemap.StandingPictures;
 import ribmark.carcase.CarcasePages;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
-import ribmark.curriculum.StagePages;
-import ribmark.curriculum.StepPages;
-import ribmark.curriculum.WordPages;
 import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
@@ -43,7 +37,6 @@ import ribmark.evidence.Verification;
 import ribmark.export.ExportPages;
 import ribmark.export.ReportPages;
 import ribmark.feedback.FeedbackPages;
-import ribmark.moved.MovedPages;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
@@ -59,9 +52,9 @@ import ribmark.progress.MyPages;
 import ribmark.progress.ProgressPages;
 import ribmark.proof.ContentInUse;
 import ribmark.proof.ContentPages;
-import ribmark.study.PracticePages;
-import ribmark.study.QuestionPages;
-import ribmark.study.StudyPages;
+import ribmark.signing.SignOffPages;
+import ribmark.signing.SignOffStore;
+import ribmark.signing.Standings;
 import ribmark.web.Allow;
 import ribmark.web.Route;
 import ribmark.web.Routes;
@@ -117,11 +110,7 @@ public final class App implements AutoCloseable {
         BoneMap map = new BoneMap(stores.content.curriculum());
         new BoneMapPages(map).addTo(routes);
         BonePictures pictures = new BonePictures(map);
-        new StepPages(stores.content.curriculum(), pictures).addTo(routes);
-        new MovedPages(stores.content.curriculum(), pictures::ran).addTo(routes);
-        new StagePages(stores.content.curriculum(), pictures).addTo(routes);
-        new WordPages(stores.content.curriculum()).addTo(routes);
-        addStudy(pictures);
+        new AtTheBook(stores, pictures).addTo(routes);
         new ContentPages(stores.content).addTo(routes);
         new LogPages(stores.log, stores.verifier(), stores.headFile(), settings.zone()).addTo(routes);
         RanLines lines = new RanLines(stores.ranLines(), stores.content::curriculum, pictures::ran);
@@ -130,13 +119,6 @@ public final class App implements AutoCloseable {
         new AtTheScale(stores, settings.zone()).addTo(routes);
         addFeedback(pictures, lines);
         college.ifPresent(invented -> invented.pages().addTo(routes));
-    }
-
-    private void addStudy(BonePictures pictures) {
-        Curriculum curriculum = stores.content.curriculum();
-        new StudyPages(curriculum, stores.practising).addTo(routes);
-        new PracticePages(stores.practising, stores.studied, pictures::shown).addTo(routes);
-        new QuestionPages(stores.practising, stores.studied, stores.groups, curriculum).addTo(routes);
     }
 
     private void addFeedback(BonePictures pictures, RanLines lines) {

@@ -32,19 +32,19 @@ final class Places {
                     new Place(
                             "Apprentices",
                             "/apprentices",
-                            List.of("/steps", "/stages", "/bones", "/words", "/sources"))),
+                            List.of("/steps", "/stages", "/cuts", "/bones", "/words", "/sources"))),
             Role.APPRENTICE,
             List.of(
                     new Place("My page", "/my-page", List.of("/apprentices")),
                     new Place("Feedback", "/feedback", List.of("/block-sheets")),
-                    new Place("Steps", "/steps", List.of("/stages", "/bones", "/words", "/sources")),
+                    new Place("Steps", "/steps", List.of("/stages", "/cuts", "/bones", "/words", "/sources")),
                     new Place("Study", "/study", List.of())),
             Role.TUTOR,
             List.of(
                     new Place("Group", "/group", List.of("/apprentices", "/block-sheets", "/study")),
                     new Place("Reports", "/reports", List.of("/exports")),
                     new Place("Carcases", "/carcases", List.of("/weigh-ups", "/scales")),
-                    new Place("Steps", "/steps", List.of("/stages", "/bones", "/words", "/sources"))),
+                    new Place("Steps", "/steps", List.of("/stages", "/cuts", "/bones", "/words", "/sources"))),
             Role.ADMINISTRATOR,
             List.of(
                     new Place("People", "/people", List.of()),

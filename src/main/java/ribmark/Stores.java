@@ -7,8 +7,6 @@ import java.util.stream.Stream;
 import ribmark.admin.DemoStores;
 import ribmark.blocksheet.BlockSheetStore;
 import ribmark.blocksheet.RanLineStore;
-import ribmark.blocksheet.SignOffStore;
-import ribmark.blocksheet.Standings;
 import ribmark.blocksheet.WordingStore;
 import ribmark.carcase.CarcaseStore;
 import ribmark.cuttingtests.CuttingTestStore;
@@ -28,6 +26,8 @@ import ribmark.people.PeopleStore;
 import ribmark.people.SessionStore;
 import ribmark.proof.ContentInUse;
 import ribmark.scales.ScaleCheckStore;
+import ribmark.signing.SignOffStore;
+import ribmark.signing.Standings;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
 import ribmark.weighing.Answering;
@@ -111,6 +111,7 @@ final class Stores {
                 groups,
                 carcases,
                 sheets,
+                ranLines(),
                 weighUps,
                 answering,
                 cuttingTests,

@@ -14,10 +14,12 @@ import ribmark.blocksheet.Answer;
 import ribmark.blocksheet.Draft;
 import ribmark.blocksheet.Opening;
 import ribmark.blocksheet.Place;
+import ribmark.blocksheet.RanLine;
 import ribmark.carcase.Carcase;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Step;
 import ribmark.curriculum.Step.Question;
+import ribmark.moved.Way;
 import ribmark.scoring.TrimMeasure;
 
 /** Tells what was watched at the block: sheets opened, marks given one after the other, questions asked, sheets closed. */
@@ -48,7 +50,10 @@ final class DemoBlock {
             story.at(moment, where, () -> mark(apprentice, sheet, each, moment));
             at = moment;
         }
-        story.at(at, where, () -> measure(apprentice, sheet));
+        story.at(at, where, () -> {
+            tellLines(apprentice, sheet);
+            measure(apprentice, sheet);
+        });
         Instant last = at;
         if (sheet.isClosed()) {
             story.at(sheet.closed(), where, () -> close(apprentice, sheet, given));
@@ -128,6 +133,24 @@ final class DemoBlock {
 
     private static Answer.Known known(String word) {
         return Answer.Known.of(word).orElseThrow(() -> new Refused("“" + word + "” is no answer."));
+    }
+
+    /** Where lines really ran: line, end, places and side, as content names them. */
+    private void tellLines(String apprentice, DemoSheet sheet) {
+        sheet.ran().forEach((step, words) -> {
+            Way way = Way.of(breakdown, List.of(words.split(" ")))
+                    .filter(each -> each.line().isCutAt(step(step)))
+                    .orElseThrow(() -> new Refused("“" + words + "” is no way a line runs at " + step + "."));
+            stores.ranLines()
+                    .add(
+                            roster.sheetId(apprentice, sheet.lamb()),
+                            new RanLine(
+                                    step,
+                                    way.line().id(),
+                                    way.run().towards(),
+                                    way.run().by(),
+                                    way.side().word()));
+        });
     }
 
     private void measure(String apprentice, DemoSheet sheet) {

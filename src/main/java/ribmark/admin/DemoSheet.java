@@ -30,6 +30,7 @@ record DemoSheet(
         List<String> prompted,
         Map<String, String> notYet,
         Map<String, String> stopped,
+        Map<String, String> ran,
         Map<String, String> words,
         Map<String, String> asked,
         Map<String, String> measured,
@@ -50,6 +51,7 @@ record DemoSheet(
         prompted = prompted == null ? List.of() : prompted;
         notYet = notYet == null ? Map.of() : notYet;
         stopped = stopped == null ? Map.of() : stopped;
+        ran = ran == null ? Map.of() : ran;
         words = words == null ? Map.of() : words;
         asked = asked == null ? Map.of() : asked;
         measured = measured == null ? Map.of() : measured;

@@ -2,8 +2,7 @@ package ribmark.admin;
 
 import java.time.ZoneId;
 import ribmark.blocksheet.BlockSheetStore;
-import ribmark.blocksheet.SignOffStore;
-import ribmark.blocksheet.Standings;
+import ribmark.blocksheet.RanLineStore;
 import ribmark.carcase.CarcaseStore;
 import ribmark.curriculum.Curriculum;
 import ribmark.database.Database;
@@ -14,6 +13,8 @@ import ribmark.people.GroupStore;
 import ribmark.people.Passwords;
 import ribmark.people.PeopleStore;
 import ribmark.scales.ScaleCheckStore;
+import ribmark.signing.SignOffStore;
+import ribmark.signing.Standings;
 import ribmark.study.Practising;
 import ribmark.study.StudyStore;
 import ribmark.weighing.Answering;
@@ -28,6 +29,7 @@ public record DemoStores(
         GroupStore groups,
         CarcaseStore carcases,
         BlockSheetStore sheets,
+        RanLineStore ranLines,
         WeighUpStore weights,
         Answering questions,
         CuttingTests cuttingTests,

@@ -37,8 +37,18 @@ public record Cut(
     /** The parts of bones one piece of this name holds; a second one for a side is for an optional step left out. */
     public record Holding(Side side, List<String> parts) {}
 
-    /** The same piece in a published standard. */
-    public record SameAs(String system, String number, Optional<String> note, String source, String basis) {}
+    /**
+     * The same piece in a published standard. Where its boundary was read there, the source of that reading is given, with the
+     * bones of the usual animal in which the two differ.
+     */
+    public record SameAs(
+            String system,
+            String number,
+            Optional<String> note,
+            String source,
+            String basis,
+            Optional<String> readIn,
+            List<String> differs) {}
 
     /** The parts of bones on a side, as the piece comes when every optional step is done; empty for a piece without bones. */
     public List<String> bones(Side side) {

@@ -213,7 +213,9 @@ final class CurriculumReader {
                                 text(n, "number"),
                                 n.get("note").maybeText(),
                                 text(n, "source"),
-                                text(n, "basis"))),
+                                text(n, "basis"),
+                                n.get("read-in").maybeText(),
+                                bones(n, "differs"))),
                 restsOn(node));
     }
 

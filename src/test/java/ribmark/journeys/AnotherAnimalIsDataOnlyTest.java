@@ -50,7 +50,7 @@ class AnotherAnimalIsDataOnlyTest {
             }
             assertThat(ada.open("/steps/breasts-off").text()).contains("Ribs 7 to 15");
             for (String address :
-                    List.of("/study", "/study/practice", "/words", "/stages/fores", "/bones", "/sources")) {
+                    List.of("/study", "/study/practice", "/words", "/cuts", "/stages/fores", "/bones", "/sources")) {
                 assertThat(ada.open(address).status()).as(address).isEqualTo(200);
             }
             assertThat(app.as("Petra", Role.ADMINISTRATOR).open("/content").text())

@@ -51,6 +51,15 @@ class DemoShowsEveryStateTest {
     }
 
     @Test
+    void hugo_reads_where_his_line_really_ran() {
+        Browser hugo = demo.as("Hugo");
+        assertThat(hugo.open("/feedback").links().stream()
+                        .filter(link -> link.startsWith("/feedback/"))
+                        .map(link -> hugo.open(link).text()))
+                .anyMatch(text -> text.contains("The fore line ran one rib towards the tail on the right."));
+    }
+
+    @Test
     void somebody_was_signed_off_and_it_was_taken_back() {
         Person kezia = demo.app.people().named("Kezia").orElseThrow();
         assertThat(osric.open("/apprentices/" + kezia.id() + "/steps/saddle-split")
