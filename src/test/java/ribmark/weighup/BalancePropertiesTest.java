@@ -144,7 +144,7 @@ class BalancePropertiesTest {
     }
 
     @Test
-    void a_reading_of_nothing_moves_no_share_and_no_gap() {
+    void a_reading_of_nothing_moves_no_share_and_no_gap_and_adds_its_doubt() {
         holds(random -> {
             long carcase = whole(random);
             List<Reading> some = readings(random, carcase, 1, Tables.BLOCK);
@@ -157,7 +157,14 @@ class BalancePropertiesTest {
                     .isEqualTo(one.cuts().stream().map(c -> c.yield().percent()).toList());
             assertThat(other.balance().gapG())
                     .isEqualByComparingTo(one.balance().gapG());
+            assertThat(doubts(other)).isGreaterThan(doubts(one));
         });
+    }
+
+    private static double doubts(WeighUpScore score) {
+        return score.cuts().stream()
+                .mapToDouble(cut -> cut.yield().standardUncertainty())
+                .sum();
     }
 
     @Test
