@@ -11,12 +11,12 @@ import ribmark.anatomy.Piece;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Refused;
 import ribmark.basics.Words;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Line;
 import ribmark.moved.Outcome;
 import ribmark.moved.Way;
 import ribmark.proof.Check;
-import ribmark.proof.ContentFiles;
 import ribmark.proof.SkeletonRows;
 import ribmark.weighupfile.FileProblem;
 
