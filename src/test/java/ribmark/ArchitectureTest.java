@@ -38,6 +38,7 @@ class ArchitectureTest {
             "proof anatomy basics competence contentfiles curriculum scoring slips web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet moved anatomy basics carcase competence curriculum database evidence people web",
+            "signing basics blocksheet carcase competence curriculum database evidence people web",
             "scales basics curriculum database evidence people scoring web",
             "cuttingtests basics carcase curriculum database evidence people scoring web",
             "weighing anatomy basics blocksheet carcase curriculum cuttingtests database evidence people scales scoring slips web weighup",
@@ -45,9 +46,9 @@ class ArchitectureTest {
             "feedback basics blocksheet carcase competence curriculum database evidence people web weighing",
             "drills anatomy basics curriculum moved",
             "study basics curriculum database drills people web",
-            "progress basics blocksheet bonemap carcase competence curriculum feedback people study web",
-            "export basics blocksheet carcase competence curriculum database evidence people progress web",
-            "admin anatomy basics blocksheet carcase competence contentfiles curriculum database export feedback moved people proof scales scoring slips study web weighing weighup weighupfile");
+            "progress basics blocksheet bonemap carcase competence curriculum feedback people signing study web",
+            "export basics blocksheet carcase competence curriculum database evidence people progress signing web",
+            "admin anatomy basics blocksheet carcase competence contentfiles curriculum database export feedback moved people proof scales scoring signing slips study web weighing weighup weighupfile");
 
     /** Parts that know neither files nor tables nor the web. */
     private static final Set<String> PURE = Set.of("anatomy", "scoring", "slips", "weighup", "competence", "basics");

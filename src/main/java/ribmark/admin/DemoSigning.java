@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import ribmark.basics.Refused;
-import ribmark.blocksheet.SignOff;
-import ribmark.blocksheet.StepRecord;
 import ribmark.competence.SheetEvidence;
 import ribmark.feedback.Reply;
 import ribmark.people.Person;
+import ribmark.signing.SignOff;
+import ribmark.signing.StepRecord;
 
 /** Tells who signed what off, what was taken back, and what the apprentices answered. */
 final class DemoSigning {

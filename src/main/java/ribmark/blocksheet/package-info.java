@@ -1,5 +1,5 @@
 /**
- * A breakdown watched at the block: the sheet, the marks, what was seen, the closing, and the names put to steps that were shown.
- * It refuses to decide by itself whether evidence is enough, which is a rule of its own, and to know what the scale says.
+ * A breakdown watched at the block: the sheet, the marks, what was seen and the closing. It refuses to say where somebody stands
+ * and to know what the scale says.
  */
 package ribmark.blocksheet;

@@ -8,11 +8,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import ribmark.basics.Words;
-import ribmark.blocksheet.ApprenticeRecord;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.blocksheet.Mark;
-import ribmark.blocksheet.RibStrip;
 import ribmark.curriculum.Breakdown;
+import ribmark.signing.ApprenticeRecord;
+import ribmark.signing.RibStrip;
 
 /** One apprentice in a report: the strip, every step with what stands behind it, and the block sheets themselves. */
 public record PersonReport(

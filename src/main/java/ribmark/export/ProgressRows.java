@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Stream;
-import ribmark.blocksheet.ApprenticeRecord;
 import ribmark.blocksheet.BlockSheet;
-import ribmark.blocksheet.StepRecord;
 import ribmark.competence.Tally;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Stage;
+import ribmark.signing.ApprenticeRecord;
+import ribmark.signing.StepRecord;
 
 /** The rows of the progress report, one for each apprentice and step, for whoever writes them to a page or a file. */
 public final class ProgressRows {

@@ -1,7 +1,7 @@
 package ribmark.export;
 
 import java.util.List;
-import ribmark.blocksheet.RibStrip;
+import ribmark.signing.RibStrip;
 
 /** A progress report as a page: of one person or of a group, on the screen or as a file that stands alone. */
 public record ReportView(

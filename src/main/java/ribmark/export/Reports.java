@@ -10,8 +10,6 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import ribmark.basics.Words;
-import ribmark.blocksheet.ApprenticeRecord;
-import ribmark.blocksheet.Standings;
 import ribmark.competence.EvidenceRule;
 import ribmark.curriculum.Breakdown;
 import ribmark.evidence.EvidenceLog;
@@ -19,6 +17,8 @@ import ribmark.people.Acting;
 import ribmark.people.Group;
 import ribmark.people.Person;
 import ribmark.progress.GroupProgress;
+import ribmark.signing.ApprenticeRecord;
+import ribmark.signing.Standings;
 import ribmark.web.PaperFile;
 
 /** Makes progress reports, as a page and as files; the numbers are the same in each because they come from the same rows. */

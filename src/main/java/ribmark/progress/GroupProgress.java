@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import ribmark.basics.Words;
-import ribmark.blocksheet.ApprenticeRecord;
-import ribmark.blocksheet.Standings;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Stage;
+import ribmark.signing.ApprenticeRecord;
+import ribmark.signing.Standings;
 
 /** Where several apprentices stand today, one beside the other. */
 public record GroupProgress(Breakdown breakdown, List<Progress> people, String today) {

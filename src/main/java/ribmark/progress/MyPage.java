@@ -10,14 +10,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import ribmark.basics.Words;
-import ribmark.blocksheet.ApprenticeRecord;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.blocksheet.Closing;
-import ribmark.blocksheet.RibStrip;
-import ribmark.blocksheet.SignOff;
-import ribmark.blocksheet.StepRecord;
 import ribmark.competence.Standing;
 import ribmark.curriculum.Breakdown;
+import ribmark.signing.ApprenticeRecord;
+import ribmark.signing.RibStrip;
+import ribmark.signing.SignOff;
+import ribmark.signing.StepRecord;
 
 /** What an apprentice needs to see first: what is new, what is next, what is missing, and all steps at a glance. */
 public record MyPage(

@@ -2,10 +2,10 @@ package ribmark.progress;
 
 import io.javalin.http.Context;
 import java.util.Map;
-import ribmark.blocksheet.Standings;
 import ribmark.feedback.ReplyStore;
 import ribmark.people.Access;
 import ribmark.people.Person;
+import ribmark.signing.Standings;
 import ribmark.study.Practising;
 import ribmark.web.Allow;
 import ribmark.web.Role;

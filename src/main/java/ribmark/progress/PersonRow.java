@@ -1,8 +1,8 @@
 package ribmark.progress;
 
 import java.util.UUID;
-import ribmark.blocksheet.RibStrip;
 import ribmark.curriculum.Breakdown;
+import ribmark.signing.RibStrip;
 
 /** One apprentice as a row of a table: the strip, how many steps are signed off, what to do. */
 public record PersonRow(UUID id, String name, RibStrip strip, int signedOff, String todo) {

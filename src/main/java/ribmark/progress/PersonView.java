@@ -9,11 +9,11 @@ import java.util.UUID;
 import ribmark.basics.Words;
 import ribmark.blocksheet.BlockSheet;
 import ribmark.blocksheet.Mark;
-import ribmark.blocksheet.RibStrip;
-import ribmark.blocksheet.StepRecord;
 import ribmark.competence.Standing;
 import ribmark.curriculum.Breakdown;
 import ribmark.people.Acting;
+import ribmark.signing.RibStrip;
+import ribmark.signing.StepRecord;
 import ribmark.web.Role;
 
 /** One apprentice on a page of their own: every step in words, and the closed sheets. */

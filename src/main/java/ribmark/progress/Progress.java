@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import ribmark.basics.Words;
-import ribmark.blocksheet.ApprenticeRecord;
-import ribmark.blocksheet.Standings;
 import ribmark.competence.Standing;
+import ribmark.signing.ApprenticeRecord;
+import ribmark.signing.Standings;
 
 /** Where one apprentice stands today, and what is to be done about it. */
 public record Progress(ApprenticeRecord record, LocalDate today, ZoneId zone) {

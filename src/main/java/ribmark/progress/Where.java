@@ -3,11 +3,11 @@ package ribmark.progress;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import ribmark.blocksheet.RibStrip;
-import ribmark.blocksheet.StepRecord;
 import ribmark.competence.Standing;
 import ribmark.curriculum.Stage;
 import ribmark.curriculum.Step;
+import ribmark.signing.RibStrip;
+import ribmark.signing.StepRecord;
 
 /** The steps of one stage with the names of people under the six standings. */
 public record Where(String stage, List<Head> standings, List<Row> rows) {

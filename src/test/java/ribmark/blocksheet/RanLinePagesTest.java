@@ -104,6 +104,7 @@ class RanLinePagesTest {
         Page feedback = block.app.as("Ada", Role.APPRENTICE).open("/feedback/" + sheet.id());
         assertThat(feedback.text()).contains("The fore line ran one rib towards the head on the left.");
         assertThat(feedback.all("#ran figure img")).hasSize(1);
+        assertThat(feedback.text()).contains("dotted line Where it ran: one rib towards the head on the left.");
         Page bones = feedback.follow("Bone by bone, step 8");
         assertThat(bones.heading()).isEqualTo("The fore line ran one rib towards the head on the left");
         assertThat(block.maeve()

@@ -1,9 +1,10 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import ribmark.blocksheet.BlockSheet;
 import ribmark.competence.SheetEvidence;
 import ribmark.competence.Standing;
 import ribmark.competence.StepStanding;

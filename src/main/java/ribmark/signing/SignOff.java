@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.time.Instant;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static ribmark.testing.TestApp.PASSWORD;

@@ -1,10 +1,11 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import ribmark.basics.NotFound;
+import ribmark.blocksheet.BlockSheet;
 import ribmark.competence.Standing;
 import ribmark.people.Person;
 

@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.util.List;
 import ribmark.curriculum.Curriculum;

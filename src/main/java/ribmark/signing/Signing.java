@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.time.ZoneId;
 import ribmark.basics.Refused;

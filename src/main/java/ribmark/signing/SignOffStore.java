@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;

@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -6,15 +6,18 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import ribmark.basics.Side;
+import ribmark.blocksheet.BlockSheet;
+import ribmark.blocksheet.Closing;
+import ribmark.competence.Mark;
 import ribmark.competence.SheetEvidence;
 
 /** What closed block sheets show of one step, in the form in which evidence is counted. */
-public final class StepEvidence {
+final class StepEvidence {
 
     private StepEvidence() {}
 
     /** One piece of evidence for each closed sheet on which the step was marked; days are those of the college. */
-    public static List<SheetEvidence> of(List<BlockSheet> closed, String stepId, ZoneId zone) {
+    static List<SheetEvidence> of(List<BlockSheet> closed, String stepId, ZoneId zone) {
         return closed.stream()
                 .filter(sheet -> !sheet.marksOf(stepId).isEmpty())
                 .map(sheet -> of(sheet, stepId, zone))
@@ -22,7 +25,7 @@ public final class StepEvidence {
     }
 
     private static SheetEvidence of(BlockSheet sheet, String stepId, ZoneId zone) {
-        Map<Side, ribmark.competence.Mark> marks = new EnumMap<>(Side.class);
+        Map<Side, Mark> marks = new EnumMap<>(Side.class);
         sheet.marksOf(stepId).forEach(mark -> marks.put(mark.side(), mark.mark()));
         Closing closing = sheet.closing().orElseThrow();
         return new SheetEvidence(

@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
+import ribmark.blocksheet.BlockSheet;
+import ribmark.blocksheet.Mark;
 import ribmark.curriculum.Step;
 
 /** One closed sheet on which a step was seen, as a line of the evidence: the marks, and why where they say why. */

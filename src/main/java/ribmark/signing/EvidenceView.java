@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import ribmark.blocksheet.BlockSheet;
+import ribmark.blocksheet.BlockSheetStore;
 import ribmark.competence.Standing;
 import ribmark.competence.StepSignedOff;
 import ribmark.competence.StepStanding;

@@ -1,4 +1,4 @@
-package ribmark.blocksheet;
+package ribmark.signing;
 
 import io.javalin.http.Context;
 import java.util.List;
@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import ribmark.basics.Ids;
+import ribmark.blocksheet.Mark;
+import ribmark.blocksheet.WordedUnder;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
@@ -47,7 +49,7 @@ public final class SignOffPages {
     private void list(Context ctx) {
         Acting reader = Access.signedIn(ctx);
         ctx.render(
-                "blocksheet/to-sign.html",
+                "signing/to-sign.html",
                 Map.of("page", ToSignView.of(standings.records(apprentices.all(reader)), reader)));
     }
 
@@ -111,6 +113,6 @@ public final class SignOffPages {
                 .flatMap(sheet -> sheet.marksOf(record.step().id()).stream())
                 .toList();
         String worded = WordedUnder.say(marks, standings.curriculum().version());
-        ctx.render("blocksheet/evidence.html", Map.of("page", page, "form", form, "worded", worded));
+        ctx.render("signing/evidence.html", Map.of("page", page, "form", form, "worded", worded));
     }
 }
