@@ -1,6 +1,7 @@
 package ribmark.admin;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -70,9 +71,9 @@ public final class CheckCommand implements Callable<Integer> {
     }
 
     private int explain() {
-        print(CheckText.explain(code)
-                .orElseThrow(() -> new Refused("There is no code " + code
-                        + ". Codes look like C034 and stand at the right of a" + " message.")));
+        print(CheckText.explain(code.toUpperCase(Locale.ROOT))
+                .orElseThrow(() -> new Refused(
+                        "There is no code " + code + ". Codes look like C034 and stand at the right of a message.")));
         return 0;
     }
 

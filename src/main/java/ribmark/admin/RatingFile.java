@@ -16,10 +16,10 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import ribmark.basics.FileProblem;
 import ribmark.competence.Agreement.Level;
 import ribmark.competence.Mark;
 import ribmark.competence.Rating;
-import ribmark.weighupfile.FileProblem;
 
 /** Ratings of several assessors from a CSV file with the columns item, assessor and rating. */
 final class RatingFile {

@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine;
+import ribmark.basics.FileProblem;
 import ribmark.basics.Refused;
-import ribmark.weighupfile.FileProblem;
 import ribmark.weighupfile.ScoreJson;
 
 /** How a command says no: every problem with its place, to people on the error stream, to programs where they read answers. */

@@ -9,6 +9,7 @@ import ribmark.anatomy.Ids;
 import ribmark.anatomy.Operation;
 import ribmark.anatomy.Piece;
 import ribmark.anatomy.Skeleton;
+import ribmark.basics.FileProblem;
 import ribmark.basics.Refused;
 import ribmark.basics.Words;
 import ribmark.contentfiles.ContentFiles;
@@ -18,7 +19,6 @@ import ribmark.moved.Outcome;
 import ribmark.moved.Way;
 import ribmark.proof.Check;
 import ribmark.proof.SkeletonRows;
-import ribmark.weighupfile.FileProblem;
 
 /** Operations done on an animal, or a line that ran elsewhere: the pieces, or the first thing that could not be done. */
 record Trial(List<Piece> pieces, Optional<Outcome> moved, Optional<FileProblem> problem) {

@@ -14,10 +14,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import ribmark.basics.FileProblem;
 import ribmark.basics.Refused;
 import ribmark.contentfiles.ContentFiles;
 import ribmark.moved.Outcome;
-import ribmark.weighupfile.FileProblem;
 
 /** Tries operations on a skeleton and prints the pieces that come free: the answer to “what if I cut here?”. */
 @Command(

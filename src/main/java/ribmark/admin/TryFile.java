@@ -11,11 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ribmark.anatomy.Operation;
+import ribmark.basics.FileProblem;
 import ribmark.basics.Refused;
 import ribmark.basics.Side;
 import ribmark.basics.Suggest;
 import ribmark.basics.Words;
-import ribmark.weighupfile.FileProblem;
 
 /** Operations to try on a skeleton, written as a file and read strictly: what is asked, or everything wrong with it. */
 record TryFile(

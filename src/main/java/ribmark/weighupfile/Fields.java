@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ribmark.basics.FileProblem;
 import ribmark.basics.Weight;
 
 /** The fields of one object in a weigh-up file: each is asked for by name, and whatever is wrong is kept with its path. */

@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import ribmark.basics.FileProblem;
 import ribmark.basics.Side;
 import ribmark.basics.Weight;
 import ribmark.scoring.TrimConformity;

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ribmark.basics.FileProblem;
 import ribmark.scoring.Scale;
 import ribmark.weighup.CarcaseReading;
 import ribmark.weighup.Reading;

@@ -95,6 +95,7 @@ class CheckCommandTest {
         Shell shell = Shell.run(new CheckCommand(), "--explain", "C034");
         assertThat(shell.exit()).isZero();
         assertThat(shell.out()).startsWith("C034").contains("Not so", "But so");
+        assertThat(Shell.run(new CheckCommand(), "--explain", "c034").out()).isEqualTo(shell.out());
         assertThat(Shell.run(new CheckCommand(), "--explain", "C999").exit()).isEqualTo(1);
     }
 

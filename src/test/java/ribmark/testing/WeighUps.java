@@ -7,8 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import ribmark.basics.FileProblem;
 import ribmark.weighup.WeighUpScore;
-import ribmark.weighupfile.FileProblem;
 import ribmark.weighupfile.ScoreJson;
 import ribmark.weighupfile.WeighUpFile;
 
