@@ -7,12 +7,16 @@ public final class Ids {
 
     private Ids() {}
 
-    /** The id in an address; a malformed one is simply not there. */
+    /** The id in an address; a malformed or shortened one is simply not there, so that nothing has two addresses. */
     public static UUID of(String text) {
         try {
-            return UUID.fromString(text);
+            UUID id = UUID.fromString(text);
+            if (id.toString().equalsIgnoreCase(text)) {
+                return id;
+            }
         } catch (IllegalArgumentException malformed) {
-            throw new NotFound();
+            // as one that is shortened
         }
+        throw new NotFound();
     }
 }

@@ -2,6 +2,7 @@ package ribmark.weighup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static ribmark.testing.Property.holds;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,19 +18,15 @@ import ribmark.scoring.Verdict;
 import ribmark.testing.Tables;
 import ribmark.weighupfile.ScoreJson;
 
-/** What holds for every weigh-up: a thousand random lambs each, from a fixed seed. */
+/** What holds for every weigh-up, tried on random lambs. */
 class WeighUpPropertiesTest {
-
-    private static final int LAMBS = 1_000;
-
-    private final Random random = new Random(20_260_901);
 
     @Test
     void the_shares_of_a_scored_weigh_up_never_exceed_the_whole_by_more_than_the_scales_can_explain() {
-        for (int lamb = 0; lamb < LAMBS; lamb++) {
-            WeighUpScore score = WeighUpScore.of(lamb(Tables.BLOCK));
+        holds(random -> {
+            WeighUpScore score = WeighUpScore.of(lamb(random, Tables.BLOCK));
             if (score.balance().verdict() == Balance.Verdict.NOT_SCORED) {
-                continue;
+                return;
             }
             double sum = score.cuts().stream()
                     .mapToDouble(cut -> cut.yield().percent())
@@ -38,39 +35,39 @@ class WeighUpPropertiesTest {
                     * score.balance().gapExpandedUncertaintyG()
                     / score.balance().wholeG().doubleValue();
             assertThat(sum).isLessThanOrEqualTo(100 + doubt + 1e-9);
-        }
+        });
     }
 
     @Test
     void the_order_of_the_pieces_does_not_matter() {
-        for (int lamb = 0; lamb < LAMBS; lamb++) {
-            WeighUp weighUp = lamb(Tables.BLOCK);
+        holds(random -> {
+            WeighUp weighUp = lamb(random, Tables.BLOCK);
             List<Reading> shuffled = new ArrayList<>(weighUp.readings());
             Collections.shuffle(shuffled, random);
             WeighUp other = new WeighUp(weighUp.carcase(), weighUp.tables(), shuffled, List.of(), "");
             assertThat(ScoreJson.of(WeighUpScore.of(other)).toString())
                     .isEqualTo(ScoreJson.of(WeighUpScore.of(weighUp)).toString());
-        }
+        });
     }
 
     @Test
     void grams_or_kilograms_give_the_same() {
-        for (int lamb = 0; lamb < LAMBS; lamb++) {
-            WeighUp grams = lamb(Tables.BLOCK);
+        holds(random -> {
+            WeighUp grams = lamb(random, Tables.BLOCK);
             List<Reading> typed = grams.readings().stream()
                     .map(r -> Reading.of(
                             r.cut(), r.side(), Weight.ofKilograms(r.weight().kilograms()), r.scale()))
                     .toList();
             WeighUp kilograms = new WeighUp(grams.carcase(), grams.tables(), typed, List.of(), "");
             assertThat(ScoreJson.of(WeighUpScore.of(kilograms))).isEqualTo(ScoreJson.of(WeighUpScore.of(grams)));
-        }
+        });
     }
 
     @Test
     void a_coarser_scale_never_turns_a_doubt_into_a_verdict() {
         Scale coarser = new Scale("", "", 20, 8);
-        for (int lamb = 0; lamb < LAMBS; lamb++) {
-            WeighUp fine = lamb(Tables.BLOCK);
+        holds(random -> {
+            WeighUp fine = lamb(random, Tables.BLOCK);
             List<ScoredCut> before = WeighUpScore.of(fine).cuts();
             List<ScoredCut> after = WeighUpScore.of(on(coarser, fine)).cuts();
             for (int cut = 0; cut < before.size(); cut++) {
@@ -78,23 +75,23 @@ class WeighUpPropertiesTest {
                     assertThat(after.get(cut).yield().verdict()).isEqualTo(Verdict.TOO_CLOSE_TO_CALL);
                 }
             }
-        }
+        });
     }
 
     @Test
     void scores_lie_between_nothing_and_a_hundred_and_the_gap_is_what_is_left() {
-        for (int lamb = 0; lamb < LAMBS; lamb++) {
-            WeighUpScore score = WeighUpScore.of(lamb(Tables.RAIL));
+        holds(random -> {
+            WeighUpScore score = WeighUpScore.of(lamb(random, Tables.RAIL));
             score.yieldScore().ifPresent(s -> assertThat(s).isBetween(0.0, 100.0));
             double parts = score.balance().partsG() + score.balance().gapG().doubleValue();
             assertThat(parts).isCloseTo(score.balance().wholeG().doubleValue(), within(1e-6));
-        }
+        });
     }
 
     @Test
     void halves_weighed_apart_add_up_to_the_percent_of_the_pair() {
-        for (int lamb = 0; lamb < LAMBS; lamb++) {
-            WeighUp whole = lamb(Tables.BLOCK);
+        holds(random -> {
+            WeighUp whole = lamb(random, Tables.BLOCK);
             for (ReferenceTable.Row row : whole.rows()) {
                 long grams = (long) Balances.sum(whole.of(row.cut())).grams();
                 long left = 1 + random.nextLong(grams);
@@ -102,7 +99,7 @@ class WeighUpPropertiesTest {
                 double halves = percent(whole, on(row, Side.LEFT, left), on(row, Side.RIGHT, grams + 1 - left));
                 assertThat(halves).isCloseTo(pair + 100.0 / cold(whole), within(1e-9));
             }
-        }
+        });
     }
 
     /** One gram more than the pair, so that neither half is ever nothing. */
@@ -119,7 +116,7 @@ class WeighUpPropertiesTest {
         return WeighUpScore.of(alone).cuts().get(0).yield().percent();
     }
 
-    private WeighUp lamb(Scale scale) {
+    private static WeighUp lamb(Random random, Scale scale) {
         ReferenceTable table = Tables.lamb().tables().get(random.nextInt(3));
         long carcaseG = 14_000 + 5L * random.nextInt(2_400);
         var carcase = new CarcaseReading(
