@@ -34,7 +34,8 @@ class ArchitectureTest {
             "curriculum anatomy basics competence scoring slips web",
             "moved anatomy basics curriculum web",
             "bonemap anatomy basics competence curriculum moved web",
-            "proof anatomy basics competence curriculum scoring slips web",
+            "contentfiles basics",
+            "proof anatomy basics competence contentfiles curriculum scoring slips web",
             "carcase anatomy basics curriculum database evidence people scoring web",
             "blocksheet moved anatomy basics carcase competence curriculum database evidence people web",
             "signing basics blocksheet carcase competence curriculum database evidence people web",
@@ -47,7 +48,7 @@ class ArchitectureTest {
             "study basics curriculum database drills people web",
             "progress basics blocksheet bonemap carcase competence curriculum feedback people signing study web",
             "export basics blocksheet carcase competence curriculum database evidence people progress signing web",
-            "admin anatomy basics blocksheet carcase competence curriculum database export feedback moved people proof scales scoring signing slips study web weighing weighup weighupfile");
+            "admin anatomy basics blocksheet carcase competence contentfiles curriculum database export feedback moved people proof scales scoring signing slips study web weighing weighup weighupfile");
 
     /** Parts that know neither files nor tables nor the web. */
     private static final Set<String> PURE = Set.of("anatomy", "scoring", "slips", "weighup", "competence", "basics");

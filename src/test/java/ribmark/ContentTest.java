@@ -15,13 +15,13 @@ import ribmark.anatomy.Animal;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Piece;
 import ribmark.basics.Side;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Cut;
 import ribmark.curriculum.RestsOn;
 import ribmark.curriculum.Step;
 import ribmark.proof.Check;
 import ribmark.proof.CheckText;
-import ribmark.proof.ContentFiles;
 import ribmark.scoring.ReferenceTable;
 
 /** What comes with the program is sound, and the promises of the check hold when counted in another way. */

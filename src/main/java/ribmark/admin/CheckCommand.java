@@ -14,10 +14,10 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import ribmark.anatomy.Formula;
 import ribmark.basics.Refused;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.proof.Check;
 import ribmark.proof.CheckJson;
 import ribmark.proof.CheckText;
-import ribmark.proof.ContentFiles;
 
 /** Proves content and assessments, and prints what it proved or every problem. */
 @Command(

@@ -3,7 +3,7 @@ package ribmark.admin;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
-import ribmark.proof.ContentFiles;
+import ribmark.contentfiles.ContentFiles;
 
 /** Fills a database with an invented college, through the same doors as the pages, each thing at its own moment of the past. */
 public final class DemoCollege {

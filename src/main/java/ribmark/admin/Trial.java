@@ -12,12 +12,12 @@ import ribmark.anatomy.Skeleton;
 import ribmark.basics.FileProblem;
 import ribmark.basics.Refused;
 import ribmark.basics.Words;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Line;
 import ribmark.moved.Outcome;
 import ribmark.moved.Way;
 import ribmark.proof.Check;
-import ribmark.proof.ContentFiles;
 import ribmark.proof.SkeletonRows;
 
 /** Operations done on an animal, or a line that ran elsewhere: the pieces, or the first thing that could not be done. */

@@ -16,8 +16,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import ribmark.basics.FileProblem;
 import ribmark.basics.Refused;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.moved.Outcome;
-import ribmark.proof.ContentFiles;
 
 /** Tries operations on a skeleton and prints the pieces that come free: the answer to “what if I cut here?”. */
 @Command(

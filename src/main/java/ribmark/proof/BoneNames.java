@@ -10,6 +10,9 @@ import ribmark.anatomy.Joint;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Refused;
 import ribmark.basics.Suggest;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /** Checks that every bone and joint named in content is one of this animal's. */
 final class BoneNames {

@@ -8,6 +8,12 @@ import java.util.stream.Collectors;
 import ribmark.anatomy.Formula;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Refused;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.ContentProblem;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Library;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 import ribmark.curriculum.Curriculum;
 
 /** Everything that was proven of a set of content files, or every problem found in them. */

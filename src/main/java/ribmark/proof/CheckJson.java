@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import ribmark.basics.Side;
+import ribmark.contentfiles.ContentProblem;
 
 /** The check as a program reads it. */
 public final class CheckJson {

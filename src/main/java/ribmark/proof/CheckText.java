@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import ribmark.basics.Words;
+import ribmark.contentfiles.Codes;
+import ribmark.contentfiles.ContentProblem;
+import ribmark.contentfiles.ContentProblem.Place;
 import ribmark.curriculum.Curriculum;
-import ribmark.proof.ContentProblem.Place;
 
 /** The check as a person reads it, in lines of at most 80 signs. */
 public final class CheckText {

@@ -2,6 +2,7 @@ package ribmark.proof;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.curriculum.Curriculum;
 
 /**

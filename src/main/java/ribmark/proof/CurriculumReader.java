@@ -10,6 +10,8 @@ import ribmark.anatomy.Formula;
 import ribmark.anatomy.Ids;
 import ribmark.anatomy.Operation;
 import ribmark.anatomy.Skeleton;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 import ribmark.curriculum.Breakdown;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Cut;

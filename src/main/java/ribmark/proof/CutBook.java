@@ -11,6 +11,8 @@ import java.util.function.Predicate;
 import ribmark.anatomy.Ids;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Side;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 import ribmark.curriculum.Cut.Holding;
 
 /** Which parts of bones each cut holds in one animal. */

@@ -10,6 +10,7 @@ import ribmark.anatomy.Ids;
 import ribmark.anatomy.Operation;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Refused;
+import ribmark.contentfiles.Node;
 
 /** What the steps do to one animal, each operation worked out once however often the steps are tried. */
 final class Deeds {

@@ -7,7 +7,10 @@ import ribmark.anatomy.Ids;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /**
  * Checks that a cut and its equivalent in a published standard hold the same bones, or differ by just those the file names.

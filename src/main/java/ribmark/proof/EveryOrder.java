@@ -12,7 +12,11 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import ribmark.anatomy.Animal;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /**
  * Proves that only needs bind. A carcase that was begun is told by which steps are done; from every such state that the

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import ribmark.competence.EvidenceRule;
+import ribmark.contentfiles.Node;
 import ribmark.scoring.Basis;
 import ribmark.scoring.Ground;
 import ribmark.scoring.PermissibleErrors;

@@ -9,7 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 import ribmark.slips.Model;
 
 /** Checks the figures: tables that add up, limits in order, and a basis that fits how its source was seen. */

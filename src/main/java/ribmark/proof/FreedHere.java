@@ -15,8 +15,10 @@ import ribmark.anatomy.Joint;
 import ribmark.anatomy.Part;
 import ribmark.anatomy.Piece;
 import ribmark.basics.Words;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
 import ribmark.curriculum.Cut.Holding;
-import ribmark.proof.ContentProblem.Also;
 
 /** Checks that a step frees exactly the pieces it names, and gives those pieces their names. */
 final class FreedHere {

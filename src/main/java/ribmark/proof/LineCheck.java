@@ -11,7 +11,10 @@ import ribmark.anatomy.Ids;
 import ribmark.basics.Refused;
 import ribmark.basics.Side;
 import ribmark.basics.Words;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /**
  * Works every line that can run elsewhere, each way and on each side, from where the steps before it have led: it must come

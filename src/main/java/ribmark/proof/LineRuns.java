@@ -9,6 +9,8 @@ import ribmark.anatomy.Ids;
 import ribmark.anatomy.Operation;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Side;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 import ribmark.curriculum.Line;
 
 /** Reads what is done to an animal when a line runs elsewhere than its steps say. */

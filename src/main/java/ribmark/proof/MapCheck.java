@@ -11,9 +11,12 @@ import java.util.stream.Collectors;
 import ribmark.anatomy.Bone;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Suggest;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 import ribmark.curriculum.MapRow;
 import ribmark.curriculum.MapRow.Role;
-import ribmark.proof.ContentProblem.Also;
 
 /** Checks that the bone map draws every bone of the usual animal, and nothing that is no bone of it. */
 final class MapCheck {

@@ -3,6 +3,7 @@ package ribmark.proof;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import ribmark.contentfiles.Node;
 import ribmark.slips.Model;
 
 /** Turns the file of the weighing model, found sound, into the figures slips and moved lines are judged with. */

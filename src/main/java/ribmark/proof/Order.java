@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import ribmark.basics.Words;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /** Checks that the steps can be worked in the order they stand in, and that none waits for itself. */
 final class Order {

@@ -12,8 +12,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import ribmark.anatomy.Skeleton;
-import ribmark.proof.ContentProblem.Also;
-import ribmark.proof.ContentProblem.Place;
+import ribmark.contentfiles.ContentProblem;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Place;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /**
  * Proves a breakdown that holds for the usual animal on others, with more or fewer vertebrae, and names what counts by number

@@ -4,6 +4,8 @@ import ribmark.anatomy.Formula;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Newest;
 import ribmark.basics.Refused;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Shelf;
 import ribmark.curriculum.Curriculum;
 
 /** Reads sound files for the usual animal, and later for any other on which the breakdown is then proven to hold. */

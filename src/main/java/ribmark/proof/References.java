@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import ribmark.basics.Suggest;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /** Checks that every id is given once and that everything that points with an id finds it. */
 final class References {

@@ -2,7 +2,9 @@ package ribmark.proof;
 
 import ribmark.basics.Refused;
 import ribmark.basics.Words;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
 
 /** A sentence of the skeleton's own, parted into what is the matter and what to do. */
 record Saying(String headline, String help) {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import ribmark.anatomy.Ids;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Side;
+import ribmark.contentfiles.Node;
 
 /** Which bones of one animal written ids stand for, show and touch. */
 final class Shown {

@@ -8,6 +8,11 @@ import ribmark.anatomy.Flaw;
 import ribmark.anatomy.Joint;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Refused;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.CsvRows;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.TextFile;
 
 /** Builds the skeleton from its two tables and points at every row that does not fit. */
 public final class SkeletonRows {

@@ -2,6 +2,7 @@ package ribmark.proof;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import ribmark.contentfiles.Node;
 import ribmark.scoring.CuttingRule;
 import ribmark.scoring.OtherAnimal;
 import ribmark.scoring.PairTolerances;

@@ -9,7 +9,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribmark.basics.Suggest;
 import ribmark.competence.Mark;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /** Checks what a schema cannot: that each step is asked about and watched, and that names agree with their files. */
 final class Teaching {

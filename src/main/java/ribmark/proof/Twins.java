@@ -13,7 +13,9 @@ import ribmark.anatomy.Bone;
 import ribmark.anatomy.Joint;
 import ribmark.anatomy.Skeleton;
 import ribmark.basics.Side;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
 
 /** Checks that the left of an animal with two sides mirrors its right, and that a joint named for a bone holds it. */
 final class Twins {

@@ -3,6 +3,9 @@ package ribmark.proof;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /** Finds what is written and never named by any step: a landmark, a tool, a caution. */
 final class Unused {

@@ -7,7 +7,10 @@ import ribmark.anatomy.Animal;
 import ribmark.anatomy.Part;
 import ribmark.anatomy.Piece;
 import ribmark.anatomy.Skeleton;
-import ribmark.proof.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /** Checks that every bone a step shows lies on the pieces it works on, as they are when the advised order comes to it. */
 final class WithinReach {

@@ -9,8 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import ribmark.anatomy.Animal;
 import ribmark.anatomy.Piece;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 import ribmark.curriculum.Cut.Holding;
-import ribmark.proof.ContentProblem.Also;
 
 /** Works one carcase through the steps on the skeleton and checks what each of them frees. */
 final class Working {

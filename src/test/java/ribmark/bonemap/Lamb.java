@@ -1,9 +1,9 @@
 package ribmark.bonemap;
 
 import ribmark.anatomy.Formula;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.curriculum.Curriculum;
 import ribmark.proof.Check;
-import ribmark.proof.ContentFiles;
 
 /** The lamb that comes with the program, read once for all tests of its pictures. */
 final class Lamb {

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.proof.Check;
-import ribmark.proof.ContentFiles;
 
 class BoneWordsTest {
 

@@ -12,9 +12,9 @@ import ribmark.anatomy.Comparison;
 import ribmark.anatomy.Operation;
 import ribmark.anatomy.Plane;
 import ribmark.basics.Side;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.curriculum.Curriculum;
 import ribmark.proof.Check;
-import ribmark.proof.ContentFiles;
 import ribmark.slips.Model;
 
 /**

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
+import ribmark.contentfiles.ContentFiles;
 
 /**
  * Measures how long the check of the lamb takes beside starting the machine and only parsing the same YAML, on the wall and

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribmark.anatomy.Formula;
 import ribmark.basics.Side;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.ContentProblem;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Cut;
 import ribmark.curriculum.MarkWord;

@@ -14,6 +14,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.ContentProblem;
 
 /**
  * Puts one fault at a time into the lamb, of every kind an author makes, and looks whether the check finds it, and where. A

@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import ribmark.basics.Suggest;
+import ribmark.contentfiles.ContentFiles;
 import ribmark.curriculum.Curriculum;
 
 /** Whoever mistypes an id is asked whether the right one was meant. */

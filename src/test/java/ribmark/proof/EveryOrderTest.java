@@ -7,6 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import ribmark.anatomy.Skeleton;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.ContentProblem;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Library;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 import ribmark.proof.EveryOrder.Orders;
 
 class EveryOrderTest {

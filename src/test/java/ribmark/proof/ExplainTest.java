@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import ribmark.contentfiles.Codes;
+import ribmark.contentfiles.ContentProblem;
 
 /** Every code explains itself: its bad example is found with that code, its good one stands in a sound file. */
 class ExplainTest {

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.ContentProblem;
 
 /** What goes wrong in one operation of a line may have its cause in any other: each of them is named. */
 class LinePlacesTest {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import ribmark.contentfiles.ContentProblem;
 
 /** A message says what is wrong in one short sentence, why it matters at the block and what to do, and blames nobody. */
 class MessageShapeTest {

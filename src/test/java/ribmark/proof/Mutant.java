@@ -1,6 +1,7 @@
 package ribmark.proof;
 
 import java.util.List;
+import ribmark.contentfiles.ContentProblem;
 
 /** One fault put into sound content: its kind, the file as it reads then, and the place the check must point at, if it has one. */
 record Mutant(String kind, String file, String text, int line, int column, String shown) {

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ribmark.contentfiles.ContentFiles;
 
 /** Files that are no content at all, or not quite: each is told once, none is passed over, and none ends in a fault. */
 class OddFilesTest {

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import ribmark.anatomy.Formula;
 import ribmark.basics.Refused;
 import ribmark.basics.Side;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.ContentProblem;
 import ribmark.curriculum.Curriculum;
 
 /** The lamb is proven on every animal that was published, and a step that counts by number is named. */

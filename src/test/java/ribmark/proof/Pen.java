@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import ribmark.contentfiles.ContentFiles;
 
 /** Puts slips of the pen into content: finds where one can be made, makes it, and knows where it stands. */
 final class Pen {

@@ -12,6 +12,11 @@ import org.junit.jupiter.api.Test;
 import ribmark.anatomy.Animal;
 import ribmark.anatomy.Piece;
 import ribmark.anatomy.Skeleton;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.Findings;
+import ribmark.contentfiles.Library;
+import ribmark.contentfiles.Node;
+import ribmark.contentfiles.Shelf;
 
 /**
  * Only needs bind: in any order they allow, with the optional steps done or left, the same pieces are left. The check goes

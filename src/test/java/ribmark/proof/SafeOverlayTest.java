@@ -14,6 +14,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribmark.Settings;
+import ribmark.contentfiles.ContentFiles;
+import ribmark.contentfiles.ContentProblem;
 import ribmark.testing.Page;
 import ribmark.testing.TestApp;
 import ribmark.web.Role;

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import ribmark.contentfiles.ContentFiles;
 
 /** A whole curriculum on an invented animal of a few bones, to be spoiled one word at a time. */
 final class SmallCollege {

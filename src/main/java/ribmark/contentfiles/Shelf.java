@@ -1,10 +1,10 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The files that belong to one breakdown. */
-record Shelf(
+public record Shelf(
         Node breakdown,
         List<Node> stages,
         Node lines,
@@ -25,7 +25,8 @@ record Shelf(
         Node marks,
         Node scales) {
 
-    static Shelf of(String name, Library library) {
+    /** The files of the breakdown of this name; one that is missing is among the findings and read as empty. */
+    public static Shelf of(String name, Library library) {
         Node breakdown = library.need("content/" + name + "/breakdown.yaml", Node.nothingIn("content"));
         Node species = breakdown.get("skeleton");
         boolean known = library.hasSpecies(species);
@@ -56,7 +57,7 @@ record Shelf(
     }
 
     /** Every file. */
-    List<Node> all() {
+    public List<Node> all() {
         Stream<Node> single = Stream.of(
                 breakdown, lines, landmarks, cuts, terms, criteria, questions, evidence, trim, weighing, prices,
                 sources, marks, scales);
@@ -66,29 +67,30 @@ record Shelf(
     }
 
     /** The files that say what is done to the skeleton. */
-    List<Node> work() {
+    public List<Node> work() {
         return Stream.concat(Stream.of(breakdown, lines, bones, joints, cuts), stages.stream())
                 .toList();
     }
 
     /** The files that say what is done and where. */
-    List<Node> teaching() {
+    public List<Node> teaching() {
         return Stream.concat(work().stream(), Stream.of(landmarks)).toList();
     }
 
     /** Whether the breakdown names stages and each of them could be read. */
-    boolean hasAllStages() {
+    public boolean hasAllStages() {
         return !stages.isEmpty() && stages.stream().allMatch(Node::isThere);
     }
 
     /** The steps of all stages in the order worked. */
-    List<Node> steps() {
+    public List<Node> steps() {
         return stages.stream()
                 .flatMap(stage -> stage.get("steps").items().stream())
                 .toList();
     }
 
-    String id() {
+    /** The id the breakdown gives itself. */
+    public String id() {
         return breakdown.get("id").text();
     }
 }

@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import ribmark.basics.Suggest;
 import ribmark.basics.Words;
-import ribmark.proof.ContentProblem.Place;
+import ribmark.contentfiles.ContentProblem.Place;
 
 /** Says in plain words how one value differs from what its schema asks for. */
 final class SchemaFault {

@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

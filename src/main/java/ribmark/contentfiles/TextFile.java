@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.exceptions.Mark;
-import ribmark.proof.ContentProblem.Place;
+import ribmark.contentfiles.ContentProblem.Place;
 
 /** The text of one content file, able to point at any stretch of it. */
-final class TextFile {
+public final class TextFile {
 
     /** Ours: the largest file of a curriculum is far smaller, and a reader must not be flooded. */
     static final int LARGEST_BYTES = 1 << 20;
@@ -28,7 +28,7 @@ final class TextFile {
     }
 
     /** The file as text, or nothing when it is too large or not UTF-8; why is then among the findings. */
-    static Optional<TextFile> of(String name, byte[] bytes, Findings found) {
+    public static Optional<TextFile> of(String name, byte[] bytes, Findings found) {
         TextFile nothing = new TextFile(name, "");
         if (bytes.length > LARGEST_BYTES) {
             found.add(

@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -19,8 +19,8 @@ import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
-import ribmark.proof.ContentProblem.Also;
-import ribmark.proof.ContentProblem.Place;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Place;
 
 /**
  * Reads one YAML file strictly: one document, no names given twice, no anchors, aliases or tags. A bare word is text

@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
@@ -11,11 +11,12 @@ import org.apache.commons.csv.CSVRecord;
 import ribmark.basics.Words;
 
 /** Reads a table of comma-separated values (RFC 4180) as rows of named texts, each knowing its line. */
-final class CsvRows {
+public final class CsvRows {
 
     private CsvRows() {}
 
-    static Node read(TextFile text, Findings found) {
+    /** The rows as a list, empty when the first row is wrong; each fault is among the findings, its row left out. */
+    public static Node read(TextFile text, Findings found) {
         List<Node> rows = new ArrayList<>();
         boolean sound = true;
         try (CSVParser parser = CSVParser.parse(text.text(), CSVFormat.RFC4180)) {

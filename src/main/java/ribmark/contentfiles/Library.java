@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import ribmark.basics.Suggest;
 
 /** Every content file read and checked against the schema of its kind; a file that could not be read is an empty value. */
-final class Library {
+public final class Library {
 
     private static final String BREAKDOWN = "/breakdown.yaml";
 
@@ -45,7 +45,7 @@ final class Library {
     }
 
     /** Reads them all; what is wrong with any of them is among the findings. */
-    static Library of(ContentFiles files, Findings found) {
+    public static Library of(ContentFiles files, Findings found) {
         Library library = new Library(found);
         Schemas schemas = new Schemas();
         files.strange().forEach(library::strange);
@@ -98,7 +98,7 @@ final class Library {
     }
 
     /** The schema a file is written against, for tests and guides. */
-    static String schemaOf(String path) {
+    public static String schemaOf(String path) {
         return kindOf(path);
     }
 
@@ -111,7 +111,7 @@ final class Library {
     }
 
     /** The breakdowns there are, by the names of their folders. */
-    List<String> breakdowns() {
+    public List<String> breakdowns() {
         return files.keySet().stream()
                 .filter(path -> path.startsWith("content/") && path.endsWith(BREAKDOWN))
                 .map(path -> path.substring("content/".length(), path.length() - BREAKDOWN.length()))
@@ -160,7 +160,7 @@ final class Library {
     }
 
     /** The files directly in a folder, sorted by name. */
-    List<Node> in(String folder) {
+    public List<Node> in(String folder) {
         return files.keySet().stream()
                 .filter(path -> path.startsWith(folder) && path.indexOf('/', folder.length()) < 0)
                 .map(files::get)

@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -10,13 +10,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import ribmark.proof.ContentProblem.Place;
+import ribmark.contentfiles.ContentProblem.Place;
 
 /**
  * One value of a content file and the place it stands at. Asking for what is not there gives an empty value at the place
  * of its owner, so that reading can go on and every fault is found in one run.
  */
-final class Node {
+public final class Node {
 
     private final Place place;
     private final JsonNode value;
@@ -57,15 +57,17 @@ final class Node {
     }
 
     /** A file in which nothing could be read. */
-    static Node nothingIn(String file) {
+    public static Node nothingIn(String file) {
         return scalar(new Place(file, 1, 1, 1, ""), MissingNode.getInstance());
     }
 
-    Place place() {
+    /** Where it stands. */
+    public Place place() {
         return place;
     }
 
-    String file() {
+    /** The path of the file it stands in. */
+    public String file() {
         return place.file();
     }
 
@@ -73,56 +75,64 @@ final class Node {
         return value;
     }
 
-    boolean isThere() {
+    /** Whether anything is written here, and not null. */
+    public boolean isThere() {
         return !value.isMissingNode() && !value.isNull();
     }
 
     /** The value under this name, or an empty one. */
-    Node get(String name) {
+    public Node get(String name) {
         Node child = children.get(name);
         return child == null ? scalar(place, MissingNode.getInstance()) : child;
     }
 
     /** The name itself as it is written, to point at. */
-    Node key(String name) {
+    public Node key(String name) {
         return keys.getOrDefault(name, this);
     }
 
-    Map<String, Node> children() {
+    /** The values by their names, in the order written; none for everything but named values. */
+    public Map<String, Node> children() {
         return children;
     }
 
-    List<Node> items() {
+    /** The entries of a list in the order written; none for everything else. */
+    public List<Node> items() {
         return items;
     }
 
     /** The text of a text, a number or a yes or no; empty for everything else. */
-    String text() {
+    public String text() {
         return value.isValueNode() && isThere() ? value.asText() : "";
     }
 
-    Optional<String> maybeText() {
+    /** The text, or nothing when nothing is written here. */
+    public Optional<String> maybeText() {
         return isThere() ? Optional.of(text()) : Optional.empty();
     }
 
-    double number() {
+    /** The number in the unit the schema names; zero when it is none. */
+    public double number() {
         return value.asDouble();
     }
 
-    Optional<Double> maybeNumber() {
+    /** The number, or nothing when this is none. */
+    public Optional<Double> maybeNumber() {
         return value.isNumber() ? Optional.of(value.asDouble()) : Optional.empty();
     }
 
-    boolean yes() {
+    /** Whether this says true; what is not there does not. */
+    public boolean yes() {
         return value.isBoolean() && value.asBoolean();
     }
 
-    List<String> texts() {
+    /** The texts of the entries of a list. */
+    public List<String> texts() {
         return items.stream().map(Node::text).toList();
     }
 
     /** Every value reached by a path such as {@code steps[].landmark.uses[]}. */
-    List<Node> all(String path) {
+    public List<Node> all(String path) {
         List<Node> reached = List.of(this);
         for (String name : path.split("\\.")) {
             boolean each = name.endsWith("[]");
@@ -138,7 +148,7 @@ final class Node {
     }
 
     /** Every value under this name, at any depth. */
-    List<Node> anywhere(String name) {
+    public List<Node> anywhere(String name) {
         List<Node> found = new ArrayList<>();
         children.forEach((key, child) -> {
             if (key.equals(name)) {

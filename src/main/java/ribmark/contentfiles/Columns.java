@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import ribmark.basics.Suggest;
 import ribmark.basics.Words;
-import ribmark.proof.ContentProblem.Also;
-import ribmark.proof.ContentProblem.Place;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Place;
 
 /** The columns that each kind of table must have, and what is wrong with the first row of one. */
 final class Columns {

@@ -1,4 +1,4 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 
 /** What every code of the check means, read from the file {@code codes.yaml} beside this class. */
-final class Codes {
+public final class Codes {
 
     /** One code: what it is about, why it matters at the block, more words, and an example of bad and good. */
-    record Code(String code, String about, String why, String more, Example example) {}
+    public record Code(String code, String about, String why, String more, Example example) {}
 
     /** One file with a fault and without it: the one text stands in place of the other. */
-    record Example(String file, String bad, String good) {}
+    public record Example(String file, String bad, String good) {}
 
     private static final Map<String, Code> ALL = load();
 
@@ -28,7 +28,8 @@ final class Codes {
         return found;
     }
 
-    static List<Code> all() {
+    /** Every code, in the order of the file. */
+    public static List<Code> all() {
         return List.copyOf(ALL.values());
     }
 

@@ -1,10 +1,10 @@
-package ribmark.proof;
+package ribmark.contentfiles;
 
 import java.util.List;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
-import ribmark.proof.ContentProblem.Also;
-import ribmark.proof.ContentProblem.Place;
+import ribmark.contentfiles.ContentProblem.Also;
+import ribmark.contentfiles.ContentProblem.Place;
 
 /** Says in plain words why a file cannot be read as YAML, in place of the parser's own words. */
 record YamlFault(String when, String code, boolean atTheOpening, String headline, String help) {
