@@ -27,12 +27,9 @@ public final class Balances {
     }
 
     List<Balance> inside() {
-        if (tally.wholes().isEmpty()) {
-            return List.of();
-        }
         List<Balance> balances = new ArrayList<>();
-        for (int place : tally.wholes()) {
-            if (tally.sides(place) == Side.BOTH) {
+        for (int place = 0; place < yardstick.size(); place++) {
+            if (tally.isParted(place) && tally.sides(place) == Side.BOTH) {
                 Mass mass = tally.cut(place);
                 BigDecimal grams = BigDecimal.valueOf((long) mass.grams());
                 balances.add(balance(yardstick.row(place).cut(), place, grams, mass.varianceG2()));

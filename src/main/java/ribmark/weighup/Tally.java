@@ -1,8 +1,5 @@
 package ribmark.weighup;
 
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
 import ribmark.basics.Side;
 import ribmark.scoring.CutYield.Mass;
 import ribmark.scoring.Yardstick;
@@ -18,7 +15,9 @@ final class Tally {
     private final double[] variances;
     private final Side[] sides;
     private final boolean[] atAnotherMoment;
-    private final Map<Integer, Mass> parts = new TreeMap<>();
+    private final double[] partGrams;
+    private final double[] partVariances;
+    private final boolean[] isParted;
     private final Mass offTheCarcase;
 
     Tally(WeighUp weighUp) {
@@ -28,6 +27,9 @@ final class Tally {
         variances = new double[rows];
         sides = new Side[rows];
         atAnotherMoment = new boolean[rows];
+        partGrams = new double[rows];
+        partVariances = new double[rows];
+        isParted = new boolean[rows];
         offTheCarcase = addUp(weighUp);
     }
 
@@ -44,7 +46,9 @@ final class Tally {
                 off += net;
                 offVariance += variance;
             } else {
-                parts.merge(whole, new Mass(net, variance), Mass::plus);
+                partGrams[whole] += net;
+                partVariances[whole] += variance;
+                isParted[whole] = true;
             }
             if (found != Yardstick.NONE) {
                 place = found;
@@ -86,11 +90,11 @@ final class Tally {
 
     /** What came out of the cut of this row, or with {@link Yardstick#NONE} off the carcase. */
     Mass partsOf(int whole) {
-        return whole == Yardstick.NONE ? offTheCarcase : parts.getOrDefault(whole, new Mass(0, 0));
+        return whole == Yardstick.NONE ? offTheCarcase : new Mass(partGrams[whole], partVariances[whole]);
     }
 
-    /** The places of the cuts that something came out of, in order. */
-    Set<Integer> wholes() {
-        return parts.keySet();
+    /** Whether anything was weighed that came out of the cut of this row. */
+    boolean isParted(int whole) {
+        return isParted[whole];
     }
 }
