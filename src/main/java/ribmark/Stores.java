@@ -15,6 +15,7 @@ import ribmark.database.Database;
 import ribmark.evidence.EvidenceLog;
 import ribmark.evidence.HeadFile;
 import ribmark.evidence.Mirror;
+import ribmark.evidence.Quoted;
 import ribmark.evidence.Verifier;
 import ribmark.export.ExportStore;
 import ribmark.export.Reports;
@@ -150,8 +151,13 @@ final class Stores {
         return new RanLineStore(database, log);
     }
 
+    /** The long words that records name by their digest. */
+    static List<Quoted> quoted() {
+        return List.of(WordingStore.QUOTED);
+    }
+
     Verifier verifier() {
-        return new Verifier(database, log, mirrors());
+        return new Verifier(database, log, mirrors(), quoted());
     }
 
     Optional<HeadFile> headFile() {

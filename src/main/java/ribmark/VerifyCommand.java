@@ -70,7 +70,7 @@ final class VerifyCommand implements Callable<Integer> {
         Settings settings = Settings.inFolder(0, data, Optional.empty(), Optional.ofNullable(content));
         try (Database database = Database.openToRead(settings.url(), settings.keys())) {
             EvidenceLog log = new EvidenceLog(database, Clock.systemUTC(), () -> "");
-            Verifier verifier = new Verifier(database, log, Stores.mirrors());
+            Verifier verifier = new Verifier(database, log, Stores.mirrors(), Stores.quoted());
             Verification against = verifier.verify(given());
             return against.holds() ? verifier.verify(new HeadFile(data.resolve("evidence.head")).read()) : against;
         }

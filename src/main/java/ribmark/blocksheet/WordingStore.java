@@ -14,9 +14,13 @@ import ribmark.basics.Newest;
 import ribmark.curriculum.Curriculum;
 import ribmark.curriculum.Step;
 import ribmark.evidence.Digest;
+import ribmark.evidence.Quoted;
 
 /** How steps were worded under each version of the content that a mark was given under; kept once, and never changed. */
 public final class WordingStore {
+
+    /** The wordings that marks name by their digest. */
+    public static final Quoted QUOTED = new Quoted("step-marked", "wording", "content_wordings");
 
     /** So many versions are remembered, read once each: ours. */
     private static final int VERSIONS = 50;

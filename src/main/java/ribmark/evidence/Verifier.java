@@ -1,10 +1,12 @@
 package ribmark.evidence;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import ribmark.database.Database;
 
 /** Walks the whole log and names the first record that does not fit: altered, missing, swapped, put in, or cut off. */
@@ -17,12 +19,14 @@ public final class Verifier {
     private final Database database;
     private final EvidenceLog log;
     private final List<Mirror> mirrors;
+    private final List<Quoted> quoted;
 
-    /** The mirrors are the tables that other parts keep beside the log. */
-    public Verifier(Database database, EvidenceLog log, List<Mirror> mirrors) {
+    /** The mirrors are the tables that other parts keep beside the log, what is quoted the long words it names by digest. */
+    public Verifier(Database database, EvidenceLog log, List<Mirror> mirrors, List<Quoted> quoted) {
         this.database = database;
         this.log = log;
         this.mirrors = mirrors;
+        this.quoted = quoted;
     }
 
     /** Checks everything; with a head kept elsewhere it also finds a tail that was cut off or a log written anew. */
@@ -32,6 +36,7 @@ public final class Verifier {
         return chain(all)
                 .or(() -> words(all))
                 .or(() -> mirrors(all))
+                .or(() -> quoted(all))
                 .or(() -> keptElsewhere.flatMap(kept -> against(kept, all)))
                 .map(misfit -> Verification.broken(head, misfit.seq(), misfit.why()))
                 .orElseGet(() -> Verification.good(head));
@@ -75,6 +80,37 @@ public final class Verifier {
         return mirrors.stream()
                 .flatMap(mirror -> mirror(mirror, all).stream())
                 .min((a, b) -> Long.compare(a.seq(), b.seq()));
+    }
+
+    private Optional<Misfit> quoted(List<Kept> all) {
+        return quoted.stream().flatMap(one -> quoted(one, all).stream()).min((a, b) -> Long.compare(a.seq(), b.seq()));
+    }
+
+    private Optional<Misfit> quoted(Quoted one, List<Kept> all) {
+        Set<String> whole = whole(one);
+        return all.stream()
+                .filter(kept -> kept.kind().equals(one.kind()))
+                .filter(kept -> kept.facts().get(one.fact()) != null)
+                .filter(kept -> !whole.contains(kept.facts().get(one.fact())))
+                .findFirst()
+                .map(kept -> new Misfit(
+                        kept.seq(),
+                        "The words that record " + kept.seq() + " names in " + one.table()
+                                + " were altered or are missing."));
+    }
+
+    /** The digests of the words that are still what they were. */
+    private Set<String> whole(Quoted one) {
+        Set<String> whole = new HashSet<>();
+        database.reading(handle -> handle.createQuery("select digest, words from " + one.table())
+                        .map((row, ctx) -> Map.entry(row.getString("digest"), row.getString("words")))
+                        .list())
+                .forEach(row -> {
+                    if (Digest.of(row.getValue()).equals(row.getKey())) {
+                        whole.add(row.getKey());
+                    }
+                });
+        return whole;
     }
 
     private Optional<Misfit> mirror(Mirror mirror, List<Kept> all) {

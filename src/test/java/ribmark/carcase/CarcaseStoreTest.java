@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
@@ -95,7 +96,7 @@ class CarcaseStoreTest {
         Carcase lamb = carcases.add(Carcases.lambOf("20.120"), Decision.HOLD, "Counted twice", maeve);
         carcases.count(lamb, OptionalInt.of(14), OptionalInt.empty(), maeve);
 
-        assertThat(new Verifier(app.app.database(), app.app.log(), CarcaseStore.MIRRORS)
+        assertThat(new Verifier(app.app.database(), app.app.log(), CarcaseStore.MIRRORS, List.of())
                         .verify(Optional.empty())
                         .holds())
                 .isTrue();

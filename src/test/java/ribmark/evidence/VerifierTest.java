@@ -27,7 +27,7 @@ class VerifierTest {
     private final Keys keys = Keys.fresh();
     private final Database database = Database.open(url, keys);
     private final EvidenceLog log = new EvidenceLog(database, new MovableClock(), () -> "v1");
-    private final Verifier verifier = new Verifier(database, log, List.of());
+    private final Verifier verifier = new Verifier(database, log, List.of(), List.of());
     private Head head;
 
     @BeforeEach
@@ -131,6 +131,27 @@ class VerifierTest {
     }
 
     @Test
+    void long_words_that_records_name_by_their_digest_are_looked_at_too() throws SQLException {
+        Verifier check = new Verifier(
+                database, log, List.of(), List.of(new Quoted("step-marked", "wording", "content_wordings")));
+        assertThat(check.verify(Optional.empty()).holds()).isTrue();
+        String digest = Digest.of("Cut the fore line");
+        log.append(Entry.of("step-marked").fact("mark", "unaided").fact("wording", digest));
+        assertThat(check.verify(Optional.empty()).firstThatDoesNotFit()).isEqualTo(RECORDS + 1L);
+
+        try (Connection owner = DriverManager.getConnection(url.text(), "OWNER", keys.owner());
+                Statement sql = owner.createStatement()) {
+            sql.execute("insert into content_wordings values ('" + digest + "', '" + digest
+                    + "', 'Cut the fore line', current_timestamp)");
+            assertThat(check.verify(Optional.empty()).holds()).isTrue();
+            sql.execute("update content_wordings set words = 'Cut any line'");
+            assertThat(check.verify(Optional.empty()).why())
+                    .isEqualTo("The words that record " + (RECORDS + 1)
+                            + " names in content_wordings were altered or are missing.");
+        }
+    }
+
+    @Test
     void a_log_written_anew_with_all_digests_right_is_caught_by_a_head_kept_elsewhere() {
         Database other = Database.open(DatabaseUrl.throwAway(), Keys.fresh());
         try (other) {
@@ -138,7 +159,7 @@ class VerifierTest {
             for (int n = 0; n < RECORDS; n++) {
                 anew.append(Entry.of("step-marked").fact("mark", "unaided").words("words", "said " + n));
             }
-            Verifier check = new Verifier(other, anew, List.of());
+            Verifier check = new Verifier(other, anew, List.of(), List.of());
 
             assertThat(check.verify(Optional.empty()).holds()).isTrue();
             assertThat(check.verify(Optional.of(head)).holds()).isFalse();
