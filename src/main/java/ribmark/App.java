@@ -40,6 +40,7 @@ import ribmark.feedback.FeedbackPages;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
+import ribmark.people.AskedAgain;
 import ribmark.people.GroupStore;
 import ribmark.people.Guesses;
 import ribmark.people.NewPasswordPages;
@@ -69,6 +70,7 @@ public final class App implements AutoCloseable {
     private final Clock clock;
     private final Stores stores;
     private final Access access;
+    private final Guesses guesses;
     private final Optional<DemoCollege> college;
     private final Routes routes = new Routes();
     private final Javalin server;
@@ -94,6 +96,7 @@ public final class App implements AutoCloseable {
         this.clock = clock;
         this.stores = new Stores(settings, clock, content(settings, demo.isPresent()));
         this.access = new Access(stores.sessions);
+        this.guesses = new Guesses(stores.database, clock);
         this.college = demo.map(stopped -> new DemoCollege(stores.forDemo(), stopped));
         addRoutes();
         Once once = new Once(stores.database, stores.log, clock, this::who);
@@ -102,8 +105,7 @@ public final class App implements AutoCloseable {
 
     private void addRoutes() {
         routes.page("/", this::home, Allow.everybody());
-        new SignInPages(stores.people, stores.passwords, stores.sessions, access, new Guesses(stores.database, clock))
-                .addTo(routes);
+        new SignInPages(stores.people, stores.passwords, stores.sessions, access, guesses).addTo(routes);
         new NewPasswordPages(stores.people, stores.passwords, stores.sessions, stores.links).addTo(routes);
         new PeoplePages(stores.people, stores.groups, stores.links).addTo(routes);
         new CarcasePages(stores.carcases, stores.content.curriculum(), clock, settings.zone()).addTo(routes);
@@ -143,12 +145,14 @@ public final class App implements AutoCloseable {
         block.addTo(routes);
         new MarkPages(block, stores.sheets, clock).addTo(routes);
         new RanLinePages(block, lines).addTo(routes);
-        new ClosingPages(stores.sheets, curriculum, stores.passwords, clock, settings.zone()).addTo(routes);
+        new ClosingPages(stores.sheets, curriculum, new AskedAgain(stores.passwords, guesses), clock, settings.zone())
+                .addTo(routes);
     }
 
     private void addStandings(BoneMap map) {
         Apprentices apprentices = new Apprentices(stores.people, stores.groups);
-        new SignOffPages(stores.standings, stores.signOffs, apprentices, stores.passwords).addTo(routes);
+        new SignOffPages(stores.standings, stores.signOffs, apprentices, new AskedAgain(stores.passwords, guesses))
+                .addTo(routes);
         BonesPages bones = new BonesPages(stores.standings, apprentices, new StandingPictures(map));
         bones.addTo(routes);
         new MyPages(stores.standings, stores.replies, stores.practising, bones).addTo(routes);

@@ -14,7 +14,7 @@ import ribmark.basics.Words;
 import ribmark.curriculum.Curriculum;
 import ribmark.people.Access;
 import ribmark.people.Acting;
-import ribmark.people.Passwords;
+import ribmark.people.AskedAgain;
 import ribmark.web.Allow;
 import ribmark.web.Form;
 import ribmark.web.Role;
@@ -28,16 +28,16 @@ public final class ClosingPages {
 
     private final BlockSheetStore sheets;
     private final Supplier<Curriculum> curriculum;
-    private final Passwords passwords;
+    private final AskedAgain password;
     private final Clock clock;
     private final ZoneId zone;
 
     /** Closing asks for the password again; days are days in the college's own zone. */
     public ClosingPages(
-            BlockSheetStore sheets, Supplier<Curriculum> curriculum, Passwords passwords, Clock clock, ZoneId zone) {
+            BlockSheetStore sheets, Supplier<Curriculum> curriculum, AskedAgain password, Clock clock, ZoneId zone) {
         this.sheets = sheets;
         this.curriculum = curriculum;
-        this.passwords = passwords;
+        this.password = password;
         this.clock = clock;
         this.zone = zone;
     }
@@ -72,7 +72,7 @@ public final class ClosingPages {
             throw new Refused("Nothing is marked on this sheet yet. Mark at least one step before you close it.");
         }
         closing.check(LocalDate.ofInstant(clock.instant(), zone));
-        checkPassword(ctx, form, acting);
+        password.check(ctx, form, acting);
         if (form.wrong()) {
             render(ctx.status(422), walk, form);
             return;
@@ -100,16 +100,6 @@ public final class ClosingPages {
         closing.changedWords()
                 .forEach((mark, words) ->
                         sheets.mark(sheet.id(), mark.place(), mark.mark(), mark.faultId(), words, mark.observedAt()));
-    }
-
-    /** The password is read as sent, never kept with what was typed. */
-    private void checkPassword(Context ctx, Form form, Acting acting) {
-        String typed = Optional.ofNullable(ctx.formParam("password")).orElse("");
-        if (typed.isEmpty()) {
-            form.add("password", "Your password: nothing was typed. Type the one you sign in with.");
-        } else if (!passwords.isTheirs(acting.id(), typed)) {
-            form.add("password", "Your password: it is not the one you sign in with. Type it again.");
-        }
     }
 
     private Walk walk(Context ctx) {

@@ -30,6 +30,8 @@ public final class Once {
         }
     }
 
+    private static final String EVEN_IF_REFUSED = "even-if-refused";
+
     private final Database database;
     private final EvidenceLog log;
     private final Clock clock;
@@ -43,6 +45,11 @@ public final class Once {
         this.who = who;
     }
 
+    /** Something to keep although the form it came with is shown again and nothing of that is kept: a wrong password. */
+    public static void evenIfRefused(Context ctx, Runnable deed) {
+        ctx.attribute(EVEN_IF_REFUSED, deed);
+    }
+
     /** The handler, done once for each key. */
     public Handler keep(Handler deed) {
         return ctx -> {
@@ -51,6 +58,7 @@ public final class Once {
                 database.write(handle -> answer(handle, ctx, key, deed));
             } catch (NothingKept shownAgain) {
                 // the page with its problems is already the answer
+                Optional.ofNullable(ctx.<Runnable>attribute(EVEN_IF_REFUSED)).ifPresent(Runnable::run);
             }
         };
     }

@@ -3,7 +3,6 @@ package ribmark.signing;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import ribmark.basics.Ids;
 import ribmark.blocksheet.Mark;
@@ -11,7 +10,7 @@ import ribmark.blocksheet.WordedUnder;
 import ribmark.people.Access;
 import ribmark.people.Acting;
 import ribmark.people.Apprentices;
-import ribmark.people.Passwords;
+import ribmark.people.AskedAgain;
 import ribmark.people.Person;
 import ribmark.web.Allow;
 import ribmark.web.Form;
@@ -25,14 +24,14 @@ public final class SignOffPages {
     private final Standings standings;
     private final SignOffStore signOffs;
     private final Apprentices apprentices;
-    private final Passwords passwords;
+    private final AskedAgain password;
 
     /** Passwords, because whoever signs types theirs again. */
-    public SignOffPages(Standings standings, SignOffStore signOffs, Apprentices apprentices, Passwords passwords) {
+    public SignOffPages(Standings standings, SignOffStore signOffs, Apprentices apprentices, AskedAgain password) {
         this.standings = standings;
         this.signOffs = signOffs;
         this.apprentices = apprentices;
-        this.passwords = passwords;
+        this.password = password;
     }
 
     /** Adds the addresses. */
@@ -63,7 +62,7 @@ public final class SignOffPages {
         Signing.mustBeAllowed(record, assessor, standings.zone());
         Form form = Form.typed(ctx);
         String convinced = form.words("convinced", "What convinced you", "Write what you saw, in a sentence.");
-        checkPassword(form, Optional.ofNullable(ctx.formParam("password")).orElse(""), assessor);
+        password.check(ctx, form, assessor);
         if (form.wrong()) {
             render(ctx.status(422), record, form);
             return;
@@ -76,14 +75,6 @@ public final class SignOffPages {
         return record.derived().tally().counting().stream()
                 .map(sheet -> UUID.fromString(sheet.sheet()))
                 .toList();
-    }
-
-    private void checkPassword(Form form, String typed, Acting assessor) {
-        if (typed.isEmpty()) {
-            form.add("password", "Your password: nothing was typed. Type the one you sign in with.");
-        } else if (!form.wrong() && !passwords.isTheirs(assessor.id(), typed)) {
-            form.add("password", "Your password: it is not the one you sign in with. Type it again.");
-        }
     }
 
     private void withdraw(Context ctx) {

@@ -3,6 +3,7 @@ package ribmark.blocksheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
@@ -98,6 +99,24 @@ class ClosingPagesTest {
         assertThat(second.statusCode()).isEqualTo(303);
         assertThat(second.headers().firstValue("Location"))
                 .isEqualTo(first.headers().firstValue("Location"));
+    }
+
+    @Test
+    void whoever_guesses_at_the_password_waits_a_quarter_of_an_hour() {
+        mark(Side.LEFT, Mark.UNAIDED);
+        Page review = review();
+        for (int guess = 0; guess < 10; guess++) {
+            review = written(review).fill("password", "guess number " + guess).press("Close Ada's sheet");
+        }
+        review = written(review).fill("password", TestApp.PASSWORD).press("Close Ada's sheet");
+        assertThat(review.problems())
+                .containsExactly(
+                        "Your password: too many were tried for your name. Wait a quarter of an hour, then type it again.");
+        assertThat(sheet().closing()).isEmpty();
+
+        block.app.clock.move(Duration.ofMinutes(16));
+        written(review).fill("password", TestApp.PASSWORD).press("Close Ada's sheet");
+        assertThat(sheet().closing()).isPresent();
     }
 
     @Test
