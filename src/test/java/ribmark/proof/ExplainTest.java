@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import ribmark.contentfiles.Codes;
 import ribmark.contentfiles.ContentProblem;
+import ribmark.testing.ReadingGrade;
 
 /** Every code explains itself: its bad example is found with that code, its good one stands in a sound file. */
 class ExplainTest {
@@ -37,6 +38,14 @@ class ExplainTest {
             assertThat(code.why()).endsWith(".");
         }
         assertThat(CheckText.explain("C999")).isEmpty();
+    }
+
+    @Test
+    void every_code_is_explained_for_somebody_of_fourteen() {
+        for (Codes.Code code : Codes.all()) {
+            String text = String.join(" ", code.about() + ".", code.why(), code.more());
+            assertThat(ReadingGrade.of(text)).as(code.code() + ": " + text).isLessThan(8);
+        }
     }
 
     @Test
