@@ -10,14 +10,14 @@ import ribmark.scoring.Yardstick;
  */
 final class Tally {
 
+    private static final Mass NOTHING = new Mass(0, 0);
+
     private final Yardstick yardstick;
     private final double[] grams;
     private final double[] variances;
     private final Side[] sides;
     private final boolean[] atAnotherMoment;
-    private final double[] partGrams;
-    private final double[] partVariances;
-    private final boolean[] isParted;
+    private final Mass[] parts;
     private final Mass offTheCarcase;
 
     Tally(WeighUp weighUp) {
@@ -27,9 +27,7 @@ final class Tally {
         variances = new double[rows];
         sides = new Side[rows];
         atAnotherMoment = new boolean[rows];
-        partGrams = new double[rows];
-        partVariances = new double[rows];
-        isParted = new boolean[rows];
+        parts = new Mass[rows];
         offTheCarcase = addUp(weighUp);
     }
 
@@ -46,9 +44,7 @@ final class Tally {
                 off += net;
                 offVariance += variance;
             } else {
-                partGrams[whole] += net;
-                partVariances[whole] += variance;
-                isParted[whole] = true;
+                parts[whole] = partsOf(whole).plus(new Mass(net, variance));
             }
             if (found != Yardstick.NONE) {
                 place = found;
@@ -90,11 +86,14 @@ final class Tally {
 
     /** What came out of the cut of this row, or with {@link Yardstick#NONE} off the carcase. */
     Mass partsOf(int whole) {
-        return whole == Yardstick.NONE ? offTheCarcase : new Mass(partGrams[whole], partVariances[whole]);
+        if (whole == Yardstick.NONE) {
+            return offTheCarcase;
+        }
+        return isParted(whole) ? parts[whole] : NOTHING;
     }
 
     /** Whether anything was weighed that came out of the cut of this row. */
     boolean isParted(int whole) {
-        return isParted[whole];
+        return parts[whole] != null;
     }
 }
